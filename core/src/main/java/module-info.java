@@ -1,0 +1,12 @@
+/** The typed model, the composer and the JSON and YAML forms. */
+module org.arcwright.core {
+  requires static org.jspecify;
+
+  exports org.arcwright.agenda;
+  exports org.arcwright.brief;
+  exports org.arcwright.catalog;
+  exports org.arcwright.compose;
+  exports org.arcwright.compose.check;
+  exports org.arcwright.compose.instance;
+  exports org.arcwright.compose.search;
+}

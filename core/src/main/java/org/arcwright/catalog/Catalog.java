@@ -1,0 +1,151 @@
+package org.arcwright.catalog;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.Function;
+
+/**
+ * Exercises, goals and the words they use, each found by its id. Immutable; everything is kept in
+ * the order of ids, so that the order of files never changes an answer.
+ */
+public final class Catalog {
+  private final Map<String, Product> products;
+  private final Map<String, Tool> tools;
+  private final Map<String, Exercise> exercises;
+  private final Map<String, Goal> goals;
+
+  private Catalog(
+      Map<String, Product> products,
+      Map<String, Tool> tools,
+      Map<String, Exercise> exercises,
+      Map<String, Goal> goals) {
+    this.products = products;
+    this.tools = tools;
+    this.exercises = exercises;
+    this.goals = goals;
+  }
+
+  /**
+   * Builds a catalog.
+   *
+   * @throws InvalidValueException if an id stands twice, or an exercise or a goal uses a work
+   *     product or a tool that is not named here
+   */
+  public static Catalog of(
+      Collection<Product> products,
+      Collection<Tool> tools,
+      Collection<Exercise> exercises,
+      Collection<Goal> goals) {
+    Catalog catalog =
+        new Catalog(
+            byId("products", products, Product::id),
+            byId("tools", tools, Tool::id),
+            byId("exercises", exercises, Exercise::id),
+            byId("goals", goals, Goal::id));
+    catalog.problems().stream()
+        .findFirst()
+        .ifPresent(
+            problem -> {
+              throw new InvalidValueException(
+                  problem.owner() + "." + problem.field(), problem.word(), problem.remedy());
+            });
+    return catalog;
+  }
+
+  /**
+   * A word that an entry uses and the catalog does not name.
+   *
+   * @param owner id of the exercise or goal
+   * @param field the field it stands in
+   * @param word the unknown word
+   * @param remedy what would be right
+   */
+  public record UnknownWord(String owner, String field, String word, String remedy) {}
+
+  private List<UnknownWord> problems() {
+    List<UnknownWord> found = new ArrayList<>();
+    for (Exercise exercise : exercises.values()) {
+      unknown(found, exercise.id(), "needs", exercise.needs(), products);
+      unknown(found, exercise.id(), "yields", exercise.yields(), products);
+      for (Suitability suitability : exercise.modes().values()) {
+        unknown(found, exercise.id(), "tools", suitability.tools(), tools);
+      }
+    }
+    for (Goal goal : goals.values()) {
+      unknown(found, goal.id(), "yields", goal.yields(), products);
+      unknown(found, goal.id(), "given", goal.given(), products);
+      for (Phase phase : goal.arc()) {
+        unknown(found, goal.id(), "yields", phase.yields(), products);
+      }
+    }
+    return found;
+  }
+
+  private static void unknown(
+      List<UnknownWord> found,
+      String owner,
+      String field,
+      Collection<String> words,
+      Map<String, ?> known) {
+    for (String word : words) {
+      if (!known.containsKey(word)) {
+        found.add(
+            new UnknownWord(
+                owner,
+                field,
+                word,
+                Nearest.to(word, known.keySet())
+                    .map(near -> "the catalog has no such word; perhaps " + near)
+                    .orElse("the catalog has no such word; add it there first")));
+      }
+    }
+  }
+
+  private static <T> Map<String, T> byId(
+      String field, Collection<T> values, Function<T, String> id) {
+    Map<String, T> map = new TreeMap<>(Comparator.naturalOrder());
+    for (T value : values) {
+      if (map.put(id.apply(value), value) != null) {
+        throw new InvalidValueException(
+            field, id.apply(value), "two entries share this id; rename one");
+      }
+    }
+    return Collections.unmodifiableMap(map);
+  }
+
+  /** All work products, by id. */
+  public Map<String, Product> products() {
+    return products;
+  }
+
+  /** All tools, by id. */
+  public Map<String, Tool> tools() {
+    return tools;
+  }
+
+  /** All exercises, by id. */
+  public Map<String, Exercise> exercises() {
+    return exercises;
+  }
+
+  /** All goals, by id. */
+  public Map<String, Goal> goals() {
+    return goals;
+  }
+
+  /** The exercise with that id, if there is one. */
+  public Optional<Exercise> exercise(String id) {
+    return Optional.ofNullable(exercises.get(id));
+  }
+
+  /** The goal with that id, if there is one. */
+  public Optional<Goal> goal(String id) {
+    return Optional.ofNullable(goals.get(id));
+  }
+}

@@ -1,0 +1,177 @@
+package org.arcwright.catalog;
+
+import java.time.Duration;
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * One exercise, complete enough to be run from its page. How long it takes for n people follows
+ * from its steps; no second number stands beside them.
+ *
+ * @param id unique in a catalog
+ * @param title at most 60 characters
+ * @param kind what it does to the group's thinking
+ * @param purpose in one line
+ * @param people group sizes it serves
+ * @param breakout size of a small group, if it uses small groups
+ * @param energy how lively people are in it: 1 calm to 5 lively
+ * @param openness how personal it gets: 0 not at all to 3 deeply
+ * @param moves whether it asks people to move their bodies
+ * @param needs work products that must exist before it
+ * @param yields work products it leaves behind, at least one
+ * @param opening what the facilitator says to start it
+ * @param steps at least one, in order
+ * @param modes its suitability for every mode
+ * @param care cautions, the way to opt out and the like
+ * @param notes what to prepare, watch for and hand on
+ * @param source where it comes from
+ */
+public record Exercise(
+    String id,
+    String title,
+    Kind kind,
+    String purpose,
+    SizeRange people,
+    Optional<SizeRange> breakout,
+    int energy,
+    int openness,
+    boolean moves,
+    Set<String> needs,
+    Set<String> yields,
+    String opening,
+    List<Step> steps,
+    Map<Mode, Suitability> modes,
+    Care care,
+    Notes notes,
+    Source source) {
+
+  /**
+   * What can hurt, and what to do about it.
+   *
+   * @param cautions what the facilitator heeds
+   * @param optOut how a person may stay out of it
+   * @param access how it is made accessible
+   */
+  public record Care(List<String> cautions, Optional<String> optOut, List<String> access) {
+    /** Refuses blank lines. */
+    public Care {
+      cautions = Checks.lines("cautions", cautions, 400);
+      optOut = optOut.map(text -> Checks.text("opt-out", text, 400));
+      access = Checks.lines("access", access, 400);
+    }
+  }
+
+  /**
+   * The facilitator's side notes.
+   *
+   * @param materials what to prepare beyond the tools
+   * @param watch what to watch for
+   * @param tips what helps
+   * @param carryOver what carries over to the next exercise
+   */
+  public record Notes(
+      List<String> materials, List<String> watch, List<String> tips, String carryOver) {
+    /** Refuses blank lines. */
+    public Notes {
+      materials = Checks.lines("materials", materials, 300);
+      watch = Checks.lines("watch", watch, 400);
+      tips = Checks.lines("tips", tips, 400);
+      carryOver = Checks.text("carry-over", carryOver, 300);
+    }
+  }
+
+  /** Refuses what cannot be run; see each component. */
+  public Exercise {
+    Checks.id("id", id);
+    title = Checks.text("title", title, 60);
+    purpose = Checks.text("purpose", purpose, 120);
+    Checks.range("energy", energy, 1, 5);
+    Checks.range("openness", openness, 0, 3);
+    needs = Checks.ids("needs", needs);
+    yields = Checks.ids("yields", yields);
+    if (yields.isEmpty()) {
+      throw new InvalidValueException(
+          "yields", "empty", "name at least one work product that it leaves behind");
+    }
+    opening = Checks.text("opening", opening, 2000);
+    steps = List.copyOf(steps);
+    if (steps.isEmpty()) {
+      throw new InvalidValueException("steps", "empty", "describe at least one step");
+    }
+    if (breakout.isEmpty() && steps.stream().anyMatch(Exercise::usesGroups)) {
+      throw new InvalidValueException(
+          "breakout", "missing", "a step works in small groups; say how large they are");
+    }
+    for (Mode mode : Mode.values()) {
+      if (!modes.containsKey(mode)) {
+        throw new InvalidValueException("modes", "without " + mode.word(), "describe all three");
+      }
+    }
+    modes = Collections.unmodifiableMap(new EnumMap<>(modes));
+    if ((moves || openness >= 2) && (care.cautions().isEmpty() || care.optOut().isEmpty())) {
+      throw new InvalidValueException(
+          moves ? "moves" : "openness",
+          moves ? "true" : openness,
+          "what moves bodies or asks for disclosure needs cautions and an opt-out");
+    }
+  }
+
+  private static boolean usesGroups(Step step) {
+    return step.format() == Format.SMALL_GROUPS || step.per() == Per.GROUP;
+  }
+
+  /**
+   * How long it takes for {@code people}: the sum of its steps.
+   *
+   * @throws InvalidValueException if it does not serve that many
+   */
+  public Minutes minutes(int people) {
+    if (!serves(people)) {
+      throw new InvalidValueException(
+          "people", people, "\"" + title + "\" serves " + this.people + " people");
+    }
+    Minutes sum = Minutes.ZERO;
+    for (Step step : steps) {
+      sum = sum.plus(step.minutes().times(step.times(people, breakout)));
+    }
+    return sum;
+  }
+
+  /** Whether that many people can do it, small groups included. */
+  public boolean serves(int people) {
+    return this.people.contains(people) && breakout.map(size -> size.splits(people)).orElse(true);
+  }
+
+  /**
+   * The format in which {@code people} spend most of its typical time; the earlier step on ties.
+   */
+  public Format format(int people) {
+    Map<Format, Duration> time = new EnumMap<>(Format.class);
+    Format longest = steps.get(0).format();
+    for (Step step : steps) {
+      Duration typical = step.minutes().typical().multipliedBy(step.times(people, breakout));
+      time.merge(step.format(), typical, Duration::plus);
+    }
+    for (Step step : steps) {
+      if (time.getOrDefault(step.format(), Duration.ZERO)
+              .compareTo(time.getOrDefault(longest, Duration.ZERO))
+          > 0) {
+        longest = step.format();
+      }
+    }
+    return longest;
+  }
+
+  /** Its suitability for the mode. */
+  public Suitability in(Mode mode) {
+    Suitability suitability = modes.get(mode);
+    if (suitability == null) {
+      throw new IllegalStateException("no suitability for " + mode);
+    }
+    return suitability;
+  }
+}

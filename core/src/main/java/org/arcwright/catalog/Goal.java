@@ -1,0 +1,41 @@
+package org.arcwright.catalog;
+
+import java.util.List;
+import java.util.Set;
+
+/**
+ * What a workshop is for, and the arc of phases that leads there.
+ *
+ * @param id such as {@code choose-a-direction}
+ * @param title in words
+ * @param purpose when to choose it, in one line
+ * @param yields work products that exist at the end
+ * @param given work products that the sponsor and the facilitator bring along, such as the question
+ * @param arc its phases, in order, 1 to 15
+ */
+public record Goal(
+    String id,
+    String title,
+    String purpose,
+    Set<String> yields,
+    Set<String> given,
+    List<Phase> arc) {
+  /** Refuses an empty arc, a phase name used twice, and a yield that no phase must leave. */
+  public Goal {
+    Checks.id("id", id);
+    title = Checks.text("title", title, 60);
+    purpose = Checks.text("purpose", purpose, 200);
+    yields = Checks.ids("yields", yields);
+    given = Checks.ids("given", given);
+    arc = List.copyOf(arc);
+    Checks.range("arc", arc.size(), 1, 15);
+    Checks.ids("arc", arc.stream().map(Phase::name).toList());
+    for (String product : yields) {
+      if (!given.contains(product)
+          && arc.stream().noneMatch(phase -> phase.yields().contains(product))) {
+        throw new InvalidValueException(
+            "yields", product, "a phase of the arc must leave it; add it to that phase's yields");
+      }
+    }
+  }
+}

@@ -1,0 +1,53 @@
+package org.arcwright.catalog;
+
+import java.time.Duration;
+
+/**
+ * A three-point estimate of how long something takes.
+ *
+ * @param min shortest that still works, zero or more
+ * @param typical usual
+ * @param max longest that still helps, at most a day
+ */
+public record Minutes(Duration min, Duration typical, Duration max) {
+  /** No time at all: the start of a sum. */
+  public static final Minutes ZERO = new Minutes(Duration.ZERO, Duration.ZERO, Duration.ZERO);
+
+  private static final Duration DAY = Duration.ofDays(1);
+
+  /** Refuses negative times and a range that is turned round. */
+  public Minutes {
+    if (min.isNegative() || max.compareTo(DAY) > 0) {
+      throw new InvalidValueException(
+          "minutes", min + " to " + max, "from 0 minutes to a day is right");
+    }
+    if (min.compareTo(typical) > 0 || typical.compareTo(max) > 0) {
+      throw new InvalidValueException(
+          "minutes",
+          "[" + text(min) + ", " + text(typical) + ", " + text(max) + "]",
+          "write them ascending: min, typical, max");
+    }
+  }
+
+  /** The sum, end by end. */
+  public Minutes plus(Minutes other) {
+    return new Minutes(min.plus(other.min), typical.plus(other.typical), max.plus(other.max));
+  }
+
+  /** The same {@code times} times, end by end. */
+  public Minutes times(int times) {
+    return new Minutes(
+        min.multipliedBy(times), typical.multipliedBy(times), max.multipliedBy(times));
+  }
+
+  @Override
+  public String toString() {
+    return text(min) + "-" + text(typical) + "-" + text(max) + " min";
+  }
+
+  private static String text(Duration duration) {
+    return duration.toSecondsPart() == 0
+        ? String.valueOf(duration.toMinutes())
+        : String.valueOf(duration.toSeconds() / 60.0);
+  }
+}

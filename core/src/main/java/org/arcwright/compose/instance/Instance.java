@@ -1,0 +1,219 @@
+package org.arcwright.compose.instance;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import org.arcwright.catalog.InvalidValueException;
+
+/**
+ * One composition problem: an elementary shortest path with resource constraints (Feillet, Dejax,
+ * Gendreau and Gueguen 2004). All times are minutes and multiples of {@code grid}.
+ *
+ * @param grid minutes in a cell, 1 or more
+ * @param cap minutes from the first start to the last end, breaks and closing buffer included; at
+ *     most 511 cells
+ * @param curve target energy for each cell of the cap, in tenths
+ * @param stretch minutes in a row without a break
+ * @param breakMinutes length of an ordinary break; 0 means none
+ * @param meals long breaks, in order; each happens once
+ * @param bufferPercent closing buffer as a share of exercise minutes
+ * @param products names of what exercises need and yield
+ * @param initial products that exist before the start
+ * @param phases in order, 1 to 15
+ * @param candidates the exercises allowed, at most 100,000
+ * @param include ids that must appear
+ * @param pins ids that must start at a minute
+ * @param weights prices of what is wished, not demanded
+ */
+public record Instance(
+    int grid,
+    int cap,
+    List<Integer> curve,
+    Stretch stretch,
+    int breakMinutes,
+    List<Meal> meals,
+    int bufferPercent,
+    List<String> products,
+    List<String> initial,
+    List<Phase> phases,
+    List<Candidate> candidates,
+    List<String> include,
+    List<Pin> pins,
+    Weights weights) {
+
+  /** Most cells in a cap. */
+  public static final int MOST_CELLS = 511;
+
+  /** Most cells in a stretch, and most products and wishes together. */
+  public static final int MOST_BITS = 62;
+
+  /** Most phases. */
+  public static final int MOST_PHASES = 15;
+
+  /** Most candidates. */
+  public static final int MOST_CANDIDATES = 100_000;
+
+  /**
+   * Minutes of exercises in a row without a break.
+   *
+   * @param min a shorter one next to a break costs
+   * @param max none is longer
+   */
+  public record Stretch(int min, int max) {}
+
+  /**
+   * A long break.
+   *
+   * @param from earliest start
+   * @param to latest start
+   * @param minutes length
+   */
+  public record Meal(int from, int to, int minutes) {}
+
+  /**
+   * A range of whole numbers, both ends included; turned round, nothing lies in it.
+   *
+   * @param min least
+   * @param max most
+   */
+  public record Bounds(int min, int max) {}
+
+  /**
+   * A part of the arc.
+   *
+   * @param name in words
+   * @param kinds kinds allowed
+   * @param count how many exercises
+   * @param minutes how many minutes in all
+   * @param target minutes wished; any whole number
+   * @param yields products that exist at its end
+   */
+  public record Phase(
+      String name,
+      Set<String> kinds,
+      Bounds count,
+      Bounds minutes,
+      int target,
+      List<String> yields) {
+    /** Copies the lists. */
+    public Phase {
+      kinds = Set.copyOf(kinds);
+      yields = List.copyOf(yields);
+    }
+  }
+
+  /**
+   * An exercise that may be used once.
+   *
+   * @param id unique
+   * @param kind which phases allow it
+   * @param lengths minutes, ascending
+   * @param lengthCosts one for each length
+   * @param energy in tenths
+   * @param format two of the same in a row are monotonous
+   * @param needs products that must exist before it
+   * @param yields products that exist after it
+   * @param cost its own
+   */
+  public record Candidate(
+      String id,
+      String kind,
+      List<Integer> lengths,
+      List<Integer> lengthCosts,
+      int energy,
+      String format,
+      List<String> needs,
+      List<String> yields,
+      int cost) {
+    /** Copies the lists. */
+    public Candidate {
+      lengths = List.copyOf(lengths);
+      lengthCosts = List.copyOf(lengthCosts);
+      needs = List.copyOf(needs);
+      yields = List.copyOf(yields);
+    }
+  }
+
+  /**
+   * A candidate that must start at a minute.
+   *
+   * @param id the candidate's
+   * @param at the minute
+   */
+  public record Pin(String id, int at) {}
+
+  /**
+   * Prices, zero or more.
+   *
+   * @param energy for each tenth off the curve, for each minute
+   * @param share for each minute a phase is off its target
+   * @param monotony for two in a row of the same format
+   * @param monotonyAcrossBreak the same with a break between
+   * @param rhythm for each minute a stretch next to an ordinary break is under the least
+   * @param pause for each ordinary break
+   * @param idle for each minute left over
+   */
+  public record Weights(
+      int energy,
+      int share,
+      int monotony,
+      int monotonyAcrossBreak,
+      int rhythm,
+      int pause,
+      int idle) {}
+
+  /** Copies the lists and refuses what breaks the form; see {@link InstanceRules}. */
+  public Instance {
+    curve = List.copyOf(curve);
+    meals = List.copyOf(meals);
+    products = List.copyOf(products);
+    initial = List.copyOf(initial);
+    phases = List.copyOf(phases);
+    candidates = List.copyOf(candidates);
+    include = List.copyOf(include);
+    pins = List.copyOf(pins);
+    InstanceRules.check(
+        grid,
+        cap,
+        curve,
+        stretch,
+        breakMinutes,
+        meals,
+        bufferPercent,
+        products,
+        initial,
+        phases,
+        candidates,
+        include,
+        pins,
+        weights);
+  }
+
+  /** Cells in the cap. */
+  public int cells() {
+    return cap / grid;
+  }
+
+  /** Closing buffer in minutes for so many exercise minutes, rounded up to the grid. */
+  public int buffer(int exerciseMinutes) {
+    long percent = (long) exerciseMinutes * bufferPercent;
+    long cell = 100L * grid;
+    return (int) (grid * ((percent + cell - 1) / cell));
+  }
+
+  /** The candidates' ids. */
+  public Set<String> candidateIds() {
+    Set<String> ids = new HashSet<>();
+    candidates.forEach(candidate -> ids.add(candidate.id()));
+    return ids;
+  }
+
+  /**
+   * Refuses a value.
+   *
+   * @throws InvalidValueException always
+   */
+  static InvalidValueException refuse(String field, Object value, String remedy) {
+    return new InvalidValueException(field, value, remedy);
+  }
+}
