@@ -208,12 +208,8 @@ public record Instance(
     return ids;
   }
 
-  /**
-   * Refuses a value.
-   *
-   * @throws InvalidValueException always
-   */
-  static InvalidValueException refuse(String field, Object value, String remedy) {
+  /** The refusal of a value, to be thrown; {@code field} is a path such as {@code cap}. */
+  public static InvalidValueException refuse(String field, Object value, String remedy) {
     return new InvalidValueException(field, value, remedy);
   }
 }

@@ -1,0 +1,272 @@
+package org.arcwright.compose.search;
+
+/**
+ * Extends a label by everything that may follow it. Of peers only the cheapest that is not tracked
+ * goes on, and the tracked ones cheaper than it: the rest is dominated by it.
+ */
+final class Expander {
+  /** Takes each new label; false drops it again. */
+  @FunctionalInterface
+  interface Sink {
+    boolean offer(int label);
+  }
+
+  private final Model model;
+  private final Prices prices;
+  private final Bound bound;
+  private final Labels labels;
+  private final Work work;
+  private final Tracked tracked;
+
+  /** Whether no exercise may come twice at all, tracked or not. */
+  private final boolean elementary;
+
+  /** Labels whose estimate reaches this are not made. */
+  long ceiling = Model.INFINITE;
+
+  Expander(
+      Model model,
+      Prices prices,
+      Bound bound,
+      Labels labels,
+      Work work,
+      Tracked tracked,
+      boolean elementary) {
+    this.model = model;
+    this.prices = prices;
+    this.bound = bound;
+    this.labels = labels;
+    this.work = work;
+    this.tracked = tracked;
+    this.elementary = elementary;
+  }
+
+  /** Makes the label before the first exercise. */
+  int start() {
+    int label = labels.add(-1, Labels.START, 0, 0, 0, bound.root());
+    labels.products[label] = 0;
+    labels.visited[label] = 0;
+    labels.formats[label] = -1;
+    labels.exercised[label] = 0;
+    return label;
+  }
+
+  void expand(int label, Sink sink) {
+    if (labels.actions[label] == Labels.START) {
+      exercises(model.stages[0], label, 0, 0, 0, sink);
+      return;
+    }
+    Stage stage = model.stages[labels.phase(label)];
+    int count = labels.count(label);
+    int cells = labels.cells(label);
+    if (stage.allowsAfter(count)) {
+      exercises(stage, label, count, cells, 0, sink);
+    }
+    if (stage.complete(count, cells) && (stage.due & ~labels.products[label]) == 0) {
+      long share = model.pack(stage.shareCost[cells]);
+      if (stage.number + 1 < model.stages.length) {
+        exercises(model.stages[stage.number + 1], label, 0, 0, share, sink);
+      } else {
+        finish(label, share, sink);
+      }
+    }
+    if (labels.stretch(label) > 0 && model.pinAt[labels.time(label)] < 0) {
+      pauses(stage, label, sink);
+    }
+  }
+
+  private void exercises(
+      Stage stage, int label, int countBefore, int cellsBefore, long extra, Sink sink) {
+    int t = labels.time(label);
+    int s = labels.stretch(label);
+    int meals = labels.meals(label);
+    int last = labels.formats[label];
+    int count = stage.countAfter(countBefore);
+    long paid = labels.prices[label] + extra;
+    long monotony = s == 0 ? model.monotonyAcrossBreak : model.monotony;
+    int mask = stage.gather(labels.products[label]);
+    long[] cheapest = prices.at(stage, t);
+    work.add(1 + cheapest.length / 8);
+    for (int k = 0; k < cheapest.length; k++) {
+      int length = stage.moveLength[k];
+      int cells = cellsBefore + length;
+      if (cheapest[k] >= Model.INFINITE) {
+        continue;
+      }
+      if (s + length > model.longestStretch || cells > stage.maxCells || t + length > model.cells) {
+        return;
+      }
+      int format = stage.moveFormat[k];
+      long rest =
+          bound.at(
+              t + length,
+              stage.number,
+              meals,
+              count,
+              cells,
+              s + length,
+              format,
+              mask | stage.moveGain[k]);
+      long before = paid + (format == last ? monotony : 0);
+      if (before + cheapest[k] + rest >= ceiling) {
+        continue;
+      }
+      long state = Labels.state(stage.number, meals, count, cells, t + length, s + length);
+      for (Peers peers : stage.movePeers[k]) {
+        if ((peers.needs & ~labels.products[label]) == 0 && model.mayStart(peers, t)) {
+          peers(stage, peers, label, state, before, rest, sink);
+        }
+      }
+    }
+  }
+
+  private void peers(
+      Stage stage, Peers peers, int label, long state, long before, long rest, Sink sink) {
+    int t = labels.time(label);
+    long energy = model.energyCost(peers, t);
+    int i = 0;
+    while (i < peers.members.length) {
+      long price = before + model.pack(peers.costs[i] + energy);
+      if (price + rest >= ceiling) {
+        return;
+      }
+      int end = i + 1;
+      while (end < peers.members.length && peers.costs[end] == peers.costs[i]) {
+        end++;
+      }
+      if (alike(stage, peers, i, end, label, state, price, rest, sink)) {
+        return;
+      }
+      i = end;
+    }
+  }
+
+  /** Goes through members of one price; true if the rest of the peers is dominated. */
+  private boolean alike(
+      Stage stage,
+      Peers peers,
+      int from,
+      int to,
+      int label,
+      long state,
+      long price,
+      long rest,
+      Sink sink) {
+    int t = labels.time(label);
+    int chosen = -1;
+    long leastTie = Long.MAX_VALUE;
+    for (int i = from; i < to; i++) {
+      int candidate = peers.members[i];
+      boolean free = elementary ? !labels.onPath(label, candidate) : tracked.bit(candidate) == 0;
+      if (free) {
+        long tie = model.tie(candidate, stage.number, t, peers.length);
+        if (tie < leastTie) {
+          leastTie = tie;
+          chosen = candidate;
+        }
+      }
+    }
+    if (!elementary) {
+      for (int i = from; i < to; i++) {
+        int candidate = peers.members[i];
+        long bit = tracked.bit(candidate);
+        if (bit != 0 && (labels.visited[label] & bit) == 0) {
+          long tie = model.tie(candidate, stage.number, t, peers.length);
+          if (tie <= leastTie) {
+            add(stage, peers, candidate, label, state, price + tie, rest, sink);
+          }
+        }
+      }
+    }
+    if (chosen >= 0) {
+      add(stage, peers, chosen, label, state, price + leastTie, rest, sink);
+    }
+    return chosen >= 0;
+  }
+
+  private void add(
+      Stage stage,
+      Peers peers,
+      int candidate,
+      int parent,
+      long state,
+      long price,
+      long rest,
+      Sink sink) {
+    if (price + rest >= ceiling) {
+      return;
+    }
+    int label = labels.add(parent, candidate, peers.length, state, price, price + rest);
+    labels.products[label] = (labels.products[parent] | peers.yields) & stage.relevant;
+    labels.visited[label] = labels.visited[parent] | tracked.bit(candidate);
+    labels.formats[label] = (short) peers.format;
+    labels.exercised[label] = (short) (labels.exercised[parent] + peers.length);
+    offer(label, sink);
+  }
+
+  private void finish(int label, long share, Sink sink) {
+    int t = labels.time(label);
+    int s = labels.stretch(label);
+    int end = t + model.buffer(labels.exercised[label]);
+    if (s == 0 || t <= model.lastPin || end > model.cells) {
+      return;
+    }
+    if (labels.meals(label) < model.mealFrom.length) {
+      return;
+    }
+    long rhythm = s < t ? model.rhythm(s) : 0;
+    long price = labels.prices[label] + share + rhythm + model.idle(model.cells - end);
+    if (price < ceiling) {
+      int last = labels.add(label, Labels.END, 0, labels.states[label], price, price);
+      inherit(last, label);
+      offer(last, sink);
+    }
+  }
+
+  private void pauses(Stage stage, int label, Sink sink) {
+    int t = labels.time(label);
+    int meals = labels.meals(label);
+    int pause = model.breakCells;
+    if (pause > 0 && model.free(t, t + pause)) {
+      long price = model.pause + model.rhythm(labels.stretch(label));
+      rest(stage, label, Labels.BREAK, pause, meals, price, sink);
+    }
+    if (meals < model.mealFrom.length
+        && model.mealFrom[meals] <= t
+        && t <= model.mealTo[meals]
+        && model.free(t, t + model.mealCells[meals])) {
+      rest(stage, label, Labels.MEAL, model.mealCells[meals], meals + 1, 0, sink);
+    }
+  }
+
+  private void rest(
+      Stage stage, int parent, int action, int length, int meals, long extra, Sink sink) {
+    int t = labels.time(parent);
+    int count = labels.count(parent);
+    int cells = labels.cells(parent);
+    long price = labels.prices[parent] + extra + model.breakTie(t, length);
+    int mask = stage.gather(labels.products[parent]);
+    long rest =
+        bound.at(t + length, stage.number, meals, count, cells, 0, labels.formats[parent], mask);
+    if (price + rest < ceiling) {
+      long state = Labels.state(stage.number, meals, count, cells, t + length, 0);
+      int label = labels.add(parent, action, length, state, price, price + rest);
+      inherit(label, parent);
+      offer(label, sink);
+    }
+  }
+
+  private void inherit(int label, int parent) {
+    labels.products[label] = labels.products[parent];
+    labels.visited[label] = labels.visited[parent];
+    labels.formats[label] = labels.formats[parent];
+    labels.exercised[label] = labels.exercised[parent];
+  }
+
+  private void offer(int label, Sink sink) {
+    work.add(1);
+    if (!sink.offer(label)) {
+      labels.removeLast();
+    }
+  }
+}

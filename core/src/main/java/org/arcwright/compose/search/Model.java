@@ -1,0 +1,141 @@
+package org.arcwright.compose.search;
+
+import java.util.List;
+import org.arcwright.compose.instance.Instance;
+
+/**
+ * An instance in cells, numbers and bits, with all that can be worked out before the search: what
+ * may start where, and the price of everything. Prices are packed: the cost in the upper bits, the
+ * tie in the lower {@link #shift}, so that one comparison of longs compares both in order.
+ */
+final class Model {
+  /** More than any price. */
+  static final long INFINITE = Long.MAX_VALUE / 16;
+
+  final int grid;
+  final int cells;
+  final int shift;
+  final int longestStretch;
+  final int breakCells;
+  final int[] mealFrom;
+  final int[] mealTo;
+  final int[] mealCells;
+  final Stage[] stages;
+  final String[] ids;
+  final long initial;
+
+  /** The next pinned start after each cell; nothing may last beyond it. */
+  final int[] nextPin;
+
+  /** The candidate that must start at a cell, or -1. */
+  final int[] pinAt;
+
+  final int lastPin;
+  final long monotony;
+  final long monotonyAcrossBreak;
+  final long pause;
+
+  private final long[] idle;
+  private final int bufferPercent;
+  private final long[] rhythm;
+  private final int[][] energySum;
+  private final int[][] prefixes;
+
+  Model(ModelBuilder builder) {
+    Instance instance = builder.instance;
+    this.grid = instance.grid();
+    this.cells = instance.cells();
+    this.longestStretch = instance.stretch().max() / grid;
+    this.breakCells = instance.breakMinutes() / grid;
+    this.bufferPercent = instance.bufferPercent();
+    List<Instance.Meal> meals = instance.meals();
+    this.mealFrom = meals.stream().mapToInt(meal -> meal.from() / grid).toArray();
+    this.mealTo = meals.stream().mapToInt(meal -> meal.to() / grid).toArray();
+    this.mealCells = meals.stream().mapToInt(meal -> meal.minutes() / grid).toArray();
+    this.stages = builder.stages;
+    this.ids = builder.ids;
+    this.initial = builder.initial;
+    this.nextPin = builder.nextPin;
+    this.pinAt = builder.pinAt;
+    this.lastPin = builder.lastPin;
+    this.shift = builder.shift;
+    this.energySum = builder.energySum;
+    Instance.Weights weights = instance.weights();
+    this.monotony = pack(weights.monotony());
+    this.monotonyAcrossBreak = pack(weights.monotonyAcrossBreak());
+    this.pause = pack(weights.pause());
+    this.idle = new long[cells + 1];
+    for (int left = 0; left <= cells; left++) {
+      idle[left] = pack((long) weights.idle() * grid * left);
+    }
+    this.rhythm = new long[longestStretch + 1];
+    for (int s = 0; s <= longestStretch; s++) {
+      rhythm[s] = pack((long) weights.rhythm() * Math.max(0, instance.stretch().min() - s * grid));
+    }
+    this.prefixes = new int[stages.length + 1][];
+  }
+
+  /** A cost without a tie; too large a one counts as impossible. */
+  long pack(long cost) {
+    return cost >= INFINITE >> shift ? INFINITE : cost << shift;
+  }
+
+  /** The cost in a packed price. */
+  long cost(long price) {
+    return price >> shift;
+  }
+
+  /** The tie in a packed price. */
+  long tie(long price) {
+    return price & ((1L << shift) - 1);
+  }
+
+  /** Price of a stretch of so many cells that ends at an ordinary break, or at the end. */
+  long rhythm(int stretch) {
+    return rhythm[stretch];
+  }
+
+  /** Price of so many cells left over. */
+  long idle(int left) {
+    return idle[left];
+  }
+
+  /** Closing buffer in cells for so many exercise cells. */
+  int buffer(int exerciseCells) {
+    return (int) (((long) exerciseCells * bufferPercent + 99) / 100);
+  }
+
+  /** Cost, without tie, of the energy of one of the peers that starts at a cell. */
+  long energyCost(Peers peers, int start) {
+    int[] sum = energySum[peers.energy];
+    return sum[start + peers.length] - (long) sum[start];
+  }
+
+  /** Tie of a candidate in a phase. */
+  long tie(int candidate, int phase, int start, int length) {
+    int[] row = prefixes[phase];
+    if (row == null) {
+      row = new int[ids.length];
+      prefixes[phase] = row;
+    }
+    if (row[candidate] == 0) {
+      row[candidate] = Ties.prefix(ids[candidate], phase);
+    }
+    return Ties.item(row[candidate], start * grid, length * grid);
+  }
+
+  /** Tie of a break. */
+  long breakTie(int start, int length) {
+    return Ties.item(Ties.breakPrefix(), start * grid, length * grid);
+  }
+
+  /** Whether something may last from one cell to another without running over a pinned start. */
+  boolean free(int start, int end) {
+    return end <= cells && end <= nextPin[start];
+  }
+
+  /** Whether a move may start at a cell: a pinned start belongs to its own candidate alone. */
+  boolean mayStart(Peers peers, int start) {
+    return peers.pinned ? pinAt[start] == peers.members[0] : pinAt[start] < 0;
+  }
+}

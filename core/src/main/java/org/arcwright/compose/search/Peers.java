@@ -1,0 +1,40 @@
+package org.arcwright.compose.search;
+
+/**
+ * Candidates that one phase can use in the same way: same length, format, energy, needs and yields.
+ * They differ in price alone, so a path takes the cheapest that it may still take.
+ */
+final class Peers {
+  final int length;
+  final int format;
+  final int energy;
+  final long needs;
+  final long yields;
+
+  /** Whether it is one candidate that must start at its pin, and nowhere else. */
+  final boolean pinned;
+
+  /** Candidate numbers, cheapest first. */
+  final int[] members;
+
+  /** Own cost and length cost of each member, ascending. */
+  final int[] costs;
+
+  Peers(Key key, int[] members, int[] costs) {
+    this.length = key.length;
+    this.format = key.format;
+    this.energy = key.energy;
+    this.needs = key.needs;
+    this.yields = key.yields;
+    this.pinned = key.pinned >= 0;
+    this.members = members;
+    this.costs = costs;
+  }
+
+  /**
+   * What peers have in common.
+   *
+   * @param pinned the candidate's number if it is pinned, else -1: a pinned one has no peers
+   */
+  record Key(int length, int format, int energy, long needs, long yields, int pinned) {}
+}

@@ -1,0 +1,82 @@
+package org.arcwright.compose.search;
+
+import java.util.List;
+import java.util.Optional;
+import org.arcwright.compose.instance.Instance;
+import org.arcwright.compose.search.Solution.Status;
+
+/**
+ * Solves instances exactly: a completion bound from one backward pass, a first agenda from a short
+ * dive, and label setting with dominance and decremental state-space relaxation to the proof.
+ *
+ * <p>An elementary shortest path with resource constraints (Feillet, Dejax, Gendreau and Gueguen
+ * 2004) is NP-hard; the worst case is exponential in the exercises that a cheapest path would
+ * repeat. The backward pass, most of the work in practice, is linear in phases × counts × phase
+ * minutes × times × stretches × moves, all in cells; it does not grow with the number of
+ * candidates.
+ */
+public final class Search {
+  private Search() {}
+
+  /**
+   * Solves an instance. The same instance gives the same items on any machine and thread, unless
+   * the limit ends the search.
+   *
+   * @param limit asked in every part of the work
+   * @throws org.arcwright.catalog.InvalidValueException if costs are so large that sums of them can
+   *     no longer be told apart
+   */
+  public static Solution solve(Instance instance, Limit limit) {
+    Work work = new Work(limit);
+    try {
+      Optional<Model> model = ModelBuilder.build(instance);
+      return model.map(m -> solve(m, instance, work)).orElseGet(() -> infeasible(work));
+    } catch (Work.Stopped stopped) {
+      return new Solution(Status.STOPPED, 0, 0, 0, List.of(), work.done());
+    }
+  }
+
+  private static Solution solve(Model model, Instance instance, Work work) {
+    Prices prices = new Prices(model);
+    Bound bound = Bound.of(model, prices, work);
+    if (bound.root() >= Model.INFINITE) {
+      return infeasible(instance, work);
+    }
+    LabelSetting setting = new LabelSetting(model, prices, bound, work);
+    boolean proven;
+    try {
+      setting.dive();
+      proven = setting.prove();
+    } catch (Work.Stopped stopped) {
+      proven = false;
+    }
+    if (setting.items().isEmpty()) {
+      return proven
+          ? infeasible(instance, work)
+          : new Solution(Status.STOPPED, 0, 0, model.cost(setting.lower()), List.of(), work.done());
+    }
+    return new Solution(
+        proven ? Status.OPTIMAL : Status.FEASIBLE,
+        model.cost(setting.price()),
+        model.tie(setting.price()),
+        model.cost(proven ? setting.price() : setting.lower()),
+        setting.items(),
+        work.done());
+  }
+
+  private static Solution infeasible(Work work) {
+    return new Solution(Status.INFEASIBLE, 0, 0, 0, List.of(), work.done());
+  }
+
+  /** Nothing fits, unless it only seems so because prices were too large to add up. */
+  private static Solution infeasible(Instance instance, Work work) {
+    Instance free = FreeOfCharge.of(instance);
+    if (!free.equals(instance) && FreeOfCharge.mayOverflow(instance)) {
+      Solution solution = solve(free, labels -> false);
+      if (solution.status() != Status.INFEASIBLE) {
+        throw Instance.refuse("weights", instance.weights(), ModelBuilder.TOO_LARGE);
+      }
+    }
+    return infeasible(work);
+  }
+}
