@@ -137,9 +137,9 @@ class ReducerTest {
   }
 
   @Nested
-  class Wishes_ {
+  class A_wish {
     @Test
-    void are_carried_over() {
+    void is_carried_over() {
       Wishes wishes =
           new Wishes(
               Set.of("dots", "carousel"),
@@ -154,7 +154,7 @@ class ReducerTest {
     }
 
     @Test
-    void that_the_brief_itself_rules_out_stay_and_the_reason_is_kept() {
+    void that_the_brief_itself_rules_out_stays_and_the_reason_is_kept() {
       Exercise deep =
           SampleExercise.of("deep", Kind.ICEBREAKER, 5, 5, 5, "arrival").openness(3).build();
       Wishes wishes = new Wishes(Set.of("deep"), Set.of(), List.of(), Set.of());
