@@ -1,0 +1,99 @@
+package org.arcwright.format.tree;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.BiFunction;
+import org.arcwright.catalog.Nearest;
+import org.arcwright.catalog.Word;
+import org.arcwright.format.tree.Node.Scalar;
+import org.arcwright.format.tree.Node.ScalarType;
+import org.arcwright.format.tree.Node.Sequence;
+
+/** Nodes as values of a kind; a node of another kind is a fault and gives nothing. */
+public final class Values {
+  private Values() {}
+
+  /** A text. */
+  public static Optional<String> text(Node node, String what, Faults faults) {
+    if (node instanceof Scalar scalar && scalar.type() == ScalarType.TEXT) {
+      return Optional.of(scalar.text());
+    }
+    boolean bare = node instanceof Scalar && !node.isNothing();
+    faults.add(node, what, bare ? "a text is right; put it in quotes" : "a text is right");
+    return Optional.empty();
+  }
+
+  /** A whole number that fits an {@code int}. */
+  public static Optional<Integer> whole(Node node, String what, Faults faults) {
+    if (node instanceof Scalar scalar && scalar.type() == ScalarType.WHOLE) {
+      try {
+        return Optional.of(Integer.parseInt(scalar.text()));
+      } catch (NumberFormatException e) {
+        faults.add(node, what, "a whole number up to " + Integer.MAX_VALUE + " is right");
+        return Optional.empty();
+      }
+    }
+    faults.add(node, what, "a whole number is right");
+    return Optional.empty();
+  }
+
+  /** A number with at most nine digits before and nine after the point. */
+  public static Optional<BigDecimal> number(Node node, String what, Faults faults) {
+    if (node instanceof Scalar scalar
+        && (scalar.type() == ScalarType.WHOLE || scalar.type() == ScalarType.DECIMAL)
+        && scalar.text().matches("-?\\d{1,9}(\\.\\d{1,9})?")) {
+      return Optional.of(new BigDecimal(scalar.text()));
+    }
+    faults.add(node, what, "a number is right, such as 3 or 2.5");
+    return Optional.empty();
+  }
+
+  /** {@code true} or {@code false}. */
+  public static Optional<Boolean> flag(Node node, String what, Faults faults) {
+    if (node instanceof Scalar scalar && scalar.type() == ScalarType.FLAG) {
+      return Optional.of(scalar.text().equals("true"));
+    }
+    faults.add(node, what, "true or false is right");
+    return Optional.empty();
+  }
+
+  /** One of an enumeration's words. */
+  public static <E extends Enum<E> & Word> Optional<E> word(
+      Node node, String what, Class<E> type, Faults faults) {
+    Optional<String> text =
+        node instanceof Scalar scalar && !node.isNothing()
+            ? Optional.of(scalar.text())
+            : Optional.empty();
+    Optional<E> found = text.flatMap(word -> Word.find(type, word));
+    if (found.isEmpty()) {
+      List<String> words = List.of(type.getEnumConstants()).stream().map(Word::word).toList();
+      Optional<String> near = text.flatMap(word -> Nearest.to(word, words));
+      faults.add(
+          node,
+          what,
+          near.map(word -> "perhaps " + word).orElseGet(() -> Word.all(type) + " is right"));
+    }
+    return found;
+  }
+
+  /** A list whose elements are read one by one; those that are faulty are left out. */
+  public static <T> List<T> list(
+      Node node, String what, Faults faults, BiFunction<Node, Faults, Optional<T>> element) {
+    List<T> values = new ArrayList<>();
+    for (Node child : nodes(node, what, faults)) {
+      element.apply(child, faults).ifPresent(values::add);
+    }
+    return values;
+  }
+
+  /** The nodes of a list. */
+  public static List<Node> nodes(Node node, String what, Faults faults) {
+    if (node instanceof Sequence sequence) {
+      return sequence.nodes();
+    }
+    faults.add(node, what, "a list is right, such as [a, b]");
+    return List.of();
+  }
+}
