@@ -86,7 +86,7 @@ final class ComposeCommand implements Callable<Integer> {
     }
     writeNone(composition, catalog);
     outFile.ifPresent(
-        file -> terminal.err().println(file.path() + " is left as it was: there is no agenda."));
+        file -> terminal.err().println("Nothing written to " + file.path() + "."));
     return Exit.NEGATIVE;
   }
 

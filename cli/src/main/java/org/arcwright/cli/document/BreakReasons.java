@@ -31,8 +31,8 @@ final class BreakReasons {
           "No break: "
               + Words.time(answer.exerciseMinutes())
               + " in a row stay within the "
-              + longest
-              + " min that people work without one here.");
+              + Words.time(longest)
+              + " that people work without one here.");
       return;
     }
     for (int i = 1; i < items.size(); i++) {
@@ -61,9 +61,9 @@ final class BreakReasons {
             + ": "
             + Words.quoted(next.title())
             + " as well would make "
-            + without
-            + " min in a row, and "
-            + longest
+            + Words.time(without)
+            + " in a row, and "
+            + Words.time(longest)
             + " is the most here.";
       }
       if (items.get(at - 1) instanceof Activity last && last.format() == next.format()) {

@@ -1,6 +1,7 @@
 package org.arcwright.cli.document;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -25,10 +26,10 @@ final class CarryOver {
     return sentences;
   }
 
-  /** For each exercise, what it takes up from the latest exercise that left it. */
+  /** What exercises take up from the latest exercise that left it. */
   private static List<String> links(Answer answer) {
-    Map<String, String> leftBy = new LinkedHashMap<>();
-    List<String> links = new ArrayList<>();
+    Map<String, String> leftBy = new HashMap<>();
+    Map<String, List<String>> takers = new LinkedHashMap<>();
     for (Activity activity : answer.agenda().activities()) {
       Optional<Exercise> exercise = answer.exercise(activity);
       if (exercise.isEmpty()) {
@@ -42,10 +43,16 @@ final class CarryOver {
         }
       }
       if (!taken.isEmpty()) {
-        links.add(Words.quoted(activity.title()) + " takes up " + Words.list(taken));
+        takers
+            .computeIfAbsent(Words.list(taken), key -> new ArrayList<>())
+            .add(Words.quoted(activity.title()));
       }
       exercise.get().yields().forEach(product -> leftBy.put(product, activity.title()));
     }
+    List<String> links = new ArrayList<>();
+    takers.forEach(
+        (taken, titles) ->
+            links.add(Words.list(titles) + (titles.size() == 1 ? " takes" : " take") + " up " + taken));
     return links;
   }
 }

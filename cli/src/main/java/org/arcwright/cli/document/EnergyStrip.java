@@ -89,13 +89,14 @@ final class EnergyStrip {
     }
   }
 
-  /** Each bar's number in the agenda, at its foot, where it has room. */
+  /** Each bar's number in the agenda, at its foot, where it has room apart from its neighbour's. */
   private void drawNumbers() {
     int number = 0;
     for (Activity activity : agenda.activities()) {
       String text = String.valueOf(++number);
       int from = column(activity.start());
-      if (text.length() <= endColumn(activity) - from) {
+      int room = endColumn(activity) - from;
+      if (text.length() < room || room == 1 && text.length() == 1) {
         text.getChars(0, text.length(), rows[0], from);
       }
     }

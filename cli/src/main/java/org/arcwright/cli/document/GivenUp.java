@@ -52,7 +52,7 @@ final class GivenUp {
   /** What a point means. */
   static String unit(Answer answer) {
     int points = 100 * answer.instance().weights().energy();
-    return "ten minutes one level off the energy curve count " + Words.grouped(points);
+    return Words.grouped(points) + " are as bad as ten minutes one energy level off";
   }
 
   private interface Said {

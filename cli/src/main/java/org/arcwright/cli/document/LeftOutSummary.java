@@ -33,7 +33,7 @@ final class LeftOutSummary {
       return "No exercise of the catalog was left out.";
     }
     Map<String, Integer> counts = new TreeMap<>();
-    leftOut.forEach(entry -> counts.merge(entry.reason(), 1, Integer::sum));
+    leftOut.forEach(entry -> counts.merge(entry.cause(), 1, Integer::sum));
     List<Map.Entry<String, Integer>> most = new ArrayList<>(counts.entrySet());
     most.sort(Map.Entry.<String, Integer>comparingByValue(Comparator.reverseOrder()));
     List<String> parts = new ArrayList<>();

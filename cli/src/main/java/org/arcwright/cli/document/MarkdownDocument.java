@@ -30,7 +30,7 @@ public final class MarkdownDocument {
   public static String write(Answer answer) {
     MarkdownDocument document = new MarkdownDocument(answer);
     document.write();
-    return String.join("\n", document.lines) + "\n";
+    return Words.untied(String.join("\n", document.lines)) + "\n";
   }
 
   private void write() {

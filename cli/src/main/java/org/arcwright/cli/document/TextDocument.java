@@ -30,7 +30,7 @@ public final class TextDocument {
       Answer answer, Marks marks, Style style, int width, boolean allLeftOut) {
     TextDocument document = new TextDocument(answer, marks, style, width, allLeftOut);
     document.write();
-    return String.join("\n", document.lines) + "\n";
+    return Words.untied(String.join("\n", document.lines)) + "\n";
   }
 
   private void write() {
@@ -43,7 +43,7 @@ public final class TextDocument {
     lines.add("");
     lines.addAll(AgendaTable.lines(answer, marks, style, width));
     section("Why it is built so", Why.sentences(answer));
-    section("What was given up, in points: " + GivenUp.unit(answer), givenUp());
+    section("What was given up for it", givenUp());
     section("Take care", Care.cautions(answer));
     List<String> tools = Care.tools(answer);
     if (!tools.isEmpty()) {
@@ -56,9 +56,13 @@ public final class TextDocument {
   }
 
   private List<String> givenUp() {
-    return GivenUp.losses(answer).stream()
-        .map(loss -> Words.sentence(loss.text()) + ": " + Words.grouped(loss.points()) + ".")
-        .toList();
+    List<String> sentences = new ArrayList<>();
+    for (GivenUp.Loss loss : GivenUp.losses(answer)) {
+      String unit = sentences.isEmpty() ? " (" + GivenUp.unit(answer) + ")" : "";
+      sentences.add(
+          Words.sentence(loss.text()) + ": " + Words.grouped(loss.points()) + " points" + unit + ".");
+    }
+    return sentences;
   }
 
   private void section(String heading, List<String> sentences) {

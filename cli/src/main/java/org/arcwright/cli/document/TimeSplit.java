@@ -23,7 +23,7 @@ final class TimeSplit {
     List<String> parts = new ArrayList<>();
     parts.add(Words.time(answer.exerciseMinutes()) + " go to the work itself");
     if (answer.pauseMinutes() > 0) {
-      parts.add(Words.time(answer.pauseMinutes()) + " to breaks");
+      parts.add(Words.time(answer.pauseMinutes()) + " go to breaks");
     }
     if (!agenda.buffer().isZero()) {
       parts.add(
@@ -48,17 +48,15 @@ final class TimeSplit {
     List<String> parts = new ArrayList<>();
     for (PhaseTitle phase : largest) {
       int spent = minutes.getOrDefault(phase.name(), 0);
-      parts.add(
-          Words.quoted(phase.title())
-              + " "
-              + Words.time(spent)
-              + (parts.isEmpty() ? ", " + (100 * spent + work / 2) / work + " % of it" : ""));
+      String share =
+          parts.isEmpty() ? " (" + (100 * spent + work / 2) / work + " % of the work)" : "";
+      parts.add(Words.quoted(phase.title()) + " with " + Words.time(spent) + share);
     }
-    if (parts.size() == 1) {
-      return "All of it is one phase, " + parts.get(0) + ".";
-    }
-    String first = parts.remove(0);
-    return "Most of the work goes to " + first + "; then come " + Words.list(parts) + ".";
+    String longest = parts.remove(0);
+    return "The longest phase is "
+        + longest
+        + (parts.isEmpty() ? "" : "; then come " + Words.list(parts))
+        + ".";
   }
 
   /** Exercise minutes for each phase, in the order of phases. */

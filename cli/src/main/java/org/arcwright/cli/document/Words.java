@@ -13,14 +13,23 @@ final class Words {
     "no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten"
   };
 
+  /** A blank at which no line may end; {@link #untied} makes it an ordinary one. */
+  private static final String TIE = "\u00a0";
+
   private Words() {}
+
+  /** The finished text with ordinary blanks only. */
+  static String untied(String text) {
+    return text.replace(TIE, " ");
+  }
 
   /** {@code 35 min}, {@code 2 h} or {@code 2 h 40 min}. */
   static String time(int minutes) {
     if (minutes < 60) {
-      return minutes + " min";
+      return minutes + TIE + "min";
     }
-    return minutes / 60 + " h" + (minutes % 60 == 0 ? "" : " " + minutes % 60 + " min");
+    String hours = minutes / 60 + TIE + "h";
+    return minutes % 60 == 0 ? hours : hours + TIE + minutes % 60 + TIE + "min";
   }
 
   /** As {@link #time(int)}. */
