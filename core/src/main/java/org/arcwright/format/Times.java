@@ -84,6 +84,9 @@ final class Times {
       }
       return parsed;
     }
+    if (node instanceof Scalar scalar && scalar.type() == ScalarType.WHOLE) {
+      return Values.whole(node, what, faults).map(Duration::ofMinutes);
+    }
     Optional<BigDecimal> number = Values.number(node, what, faults);
     if (number.isEmpty()) {
       return Optional.empty();

@@ -2,7 +2,9 @@ package org.arcwright.format.tree;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import org.arcwright.catalog.Nearest;
@@ -39,12 +41,19 @@ public final class Values {
     return Optional.empty();
   }
 
-  /** A number with at most nine digits before and nine after the point. */
+  /** A number of at most twelve characters, without an exponent. */
   public static Optional<BigDecimal> number(Node node, String what, Faults faults) {
     if (node instanceof Scalar scalar
         && (scalar.type() == ScalarType.WHOLE || scalar.type() == ScalarType.DECIMAL)
-        && scalar.text().matches("-?\\d{1,9}(\\.\\d{1,9})?")) {
-      return Optional.of(new BigDecimal(scalar.text()));
+        && scalar.text().length() <= 12) {
+      try {
+        BigDecimal number = new BigDecimal(scalar.text());
+        if (scalar.text().toLowerCase(Locale.ROOT).indexOf('e') < 0) {
+          return Optional.of(number);
+        }
+      } catch (NumberFormatException e) {
+        // YAML's .inf and .nan are no numbers here
+      }
     }
     faults.add(node, what, "a number is right, such as 3 or 2.5");
     return Optional.empty();
@@ -62,14 +71,11 @@ public final class Values {
   /** One of an enumeration's words. */
   public static <E extends Enum<E> & Word> Optional<E> word(
       Node node, String what, Class<E> type, Faults faults) {
-    Optional<String> text =
-        node instanceof Scalar scalar && !node.isNothing()
-            ? Optional.of(scalar.text())
-            : Optional.empty();
-    Optional<E> found = text.flatMap(word -> Word.find(type, word));
+    String text = node instanceof Scalar scalar ? scalar.text() : "";
+    Optional<E> found = Word.find(type, text);
     if (found.isEmpty()) {
-      List<String> words = List.of(type.getEnumConstants()).stream().map(Word::word).toList();
-      Optional<String> near = text.flatMap(word -> Nearest.to(word, words));
+      List<String> words = Arrays.stream(type.getEnumConstants()).map(Word::word).toList();
+      Optional<String> near = text.isEmpty() ? Optional.empty() : Nearest.to(text, words);
       faults.add(
           node,
           what,
@@ -86,6 +92,24 @@ public final class Values {
       element.apply(child, faults).ifPresent(values::add);
     }
     return values;
+  }
+
+  /** A list of texts. */
+  public static List<String> texts(Node node, String what, Faults faults) {
+    List<String> texts = new ArrayList<>();
+    for (Node child : nodes(node, what, faults)) {
+      text(child, what, faults).ifPresent(texts::add);
+    }
+    return texts;
+  }
+
+  /** A list of whole numbers. */
+  public static List<Integer> wholes(Node node, String what, Faults faults) {
+    List<Integer> numbers = new ArrayList<>();
+    for (Node child : nodes(node, what, faults)) {
+      whole(child, what, faults).ifPresent(numbers::add);
+    }
+    return numbers;
   }
 
   /** The nodes of a list. */
