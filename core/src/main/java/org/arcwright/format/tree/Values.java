@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.BiFunction;
+import java.util.function.Supplier;
+import org.arcwright.catalog.InvalidValueException;
 import org.arcwright.catalog.Nearest;
 import org.arcwright.catalog.Word;
 import org.arcwright.format.tree.Node.Scalar;
@@ -82,6 +84,16 @@ public final class Values {
           near.map(word -> "perhaps " + word).orElseGet(() -> Word.all(type) + " is right"));
     }
     return found;
+  }
+
+  /** A value whose constructor may refuse it; that becomes a fault at the node. */
+  public static <T> Optional<T> build(Node node, Faults faults, Supplier<T> constructor) {
+    try {
+      return Optional.of(constructor.get());
+    } catch (InvalidValueException e) {
+      faults.add(node, e.field(), e.value(), e.remedy());
+      return Optional.empty();
+    }
   }
 
   /** A list whose elements are read one by one; those that are faulty are left out. */
