@@ -92,9 +92,8 @@ final class ComposeCommand implements Callable<Integer> {
 
   private Composition compose(Brief brief, Catalog catalog) {
     Duration time = budget.time();
-    try (Progress progress = Progress.of(terminal, time)) {
-      return Composer.of(catalog).compose(brief, Budget.of(time));
-    }
+    return Progress.during(
+        terminal, time, () -> Composer.of(catalog).compose(brief, Budget.of(time)));
   }
 
   private void refuseOverwriting(Optional<WholeFile> outFile, Optional<WholeFile> instanceFile) {
@@ -122,7 +121,7 @@ final class ComposeCommand implements Callable<Integer> {
   private String document(Answer answer, Marks marks, Style style, int width) {
     return switch (form()) {
       case TEXT -> TextDocument.write(answer, marks, style, width, leftOut);
-      case JSON -> AgendaFormat.write(answer.agenda(), answer.proof());
+      case JSON -> AgendaFormat.write(answer.composed().agenda(), answer.composed().proof());
       case MARKDOWN -> MarkdownDocument.write(answer);
     };
   }

@@ -2,9 +2,10 @@ package org.arcwright.cli;
 
 import java.io.PrintStream;
 import java.time.Duration;
+import java.util.function.Supplier;
 
 /** Tells somebody who watches that work goes on, once it lasts over a second. */
-final class Progress implements AutoCloseable {
+final class Progress {
   private static final long SECOND = 1000;
 
   private final PrintStream err;
@@ -19,13 +20,18 @@ final class Progress implements AutoCloseable {
     teller.setDaemon(true);
   }
 
-  /** Starts telling, if somebody watches. */
-  static Progress of(Terminal terminal, Duration budget) {
-    Progress progress = new Progress(terminal.err(), budget);
-    if (terminal.progress()) {
-      progress.teller.start();
+  /** Does the work, and tells of it if somebody watches. */
+  static <T> T during(Terminal terminal, Duration budget, Supplier<T> work) {
+    if (!terminal.progress()) {
+      return work.get();
     }
-    return progress;
+    Progress progress = new Progress(terminal.err(), budget);
+    progress.teller.start();
+    try {
+      return work.get();
+    } finally {
+      progress.stop();
+    }
   }
 
   private void tell() {
@@ -45,9 +51,8 @@ final class Progress implements AutoCloseable {
     }
   }
 
-  /** Stops telling and wipes what was told. */
-  @Override
-  public void close() {
+  /** Wipes what was told. */
+  private void stop() {
     teller.interrupt();
     try {
       teller.join(SECOND);

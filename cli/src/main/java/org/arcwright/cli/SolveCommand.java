@@ -52,8 +52,8 @@ final class SolveCommand implements Callable<Integer> {
     Limit limit =
         labels ->
             labels >= Budget.USUAL.labels() || System.nanoTime() - begin >= time.toNanos();
-    try (Progress progress = Progress.of(terminal, time)) {
-      return Search.solve(instance, limit);
+    try {
+      return Progress.during(terminal, time, () -> Search.solve(instance, limit));
     } catch (InvalidValueException e) {
       throw new Refusal(file + ": " + e.getMessage(), e);
     }

@@ -47,7 +47,8 @@ public final class Answer {
     return catalog;
   }
 
-  Composed composed() {
+  /** What the composer made. */
+  public Composed composed() {
     return composed;
   }
 

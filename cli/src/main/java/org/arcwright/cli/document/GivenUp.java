@@ -2,6 +2,7 @@ package org.arcwright.cli.document;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.arcwright.agenda.AgendaItem;
@@ -89,27 +90,30 @@ final class GivenUp {
   }
 
   private String exercises() {
-    List<String> parts = new ArrayList<>();
+    Map<String, List<String>> titles = new LinkedHashMap<>();
     for (Activity activity : activities) {
-      int cost = answer.candidate(activity).cost();
-      if (cost > 0) {
-        parts.add(Words.quoted(activity.title()) + " " + why(activity));
+      if (answer.candidate(activity).cost() > 0) {
+        titles
+            .computeIfAbsent(why(activity), key -> new ArrayList<>())
+            .add(Words.quoted(activity.title()));
       }
     }
-    return Words.list(parts);
+    List<String> parts = new ArrayList<>();
+    titles.forEach((why, which) -> parts.add(why + ": " + Words.list(which)));
+    return String.join("; ", parts);
   }
 
   private String why(Activity activity) {
     if (answer.brief().wishes().usedLastTime().contains(activity.exercise())) {
-      return "was used last time";
+      return "used last time";
     }
     int fit =
         answer.exercise(activity).map((Exercise e) -> e.in(answer.brief().mode()).fit()).orElse(3);
     String mode = Words.inMode(answer.brief().mode());
     return switch (fit) {
-      case 1 -> "takes some effort " + mode;
-      case 2 -> "works " + mode + ", but is not at its best there";
-      default -> "does not quite suit this group";
+      case 1 -> "possible " + mode + " with some effort";
+      case 2 -> "good " + mode + ", but better elsewhere";
+      default -> "not quite made for this group";
     };
   }
 
