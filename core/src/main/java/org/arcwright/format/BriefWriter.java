@@ -1,7 +1,6 @@
 package org.arcwright.format;
 
 import java.time.Duration;
-import java.time.format.DateTimeFormatter;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -18,8 +17,6 @@ import org.arcwright.format.tree.Node;
 
 /** Writes a brief as {@link BriefReader} reads it, with everything said that defaults would say. */
 final class BriefWriter {
-  private static final DateTimeFormatter START = DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm");
-
   private BriefWriter() {}
 
   static Node tree(Brief brief) {
@@ -30,10 +27,7 @@ final class BriefWriter {
             .put("people", tree(brief.group()))
             .put("mode", brief.mode().word())
             .put("cap", Times.text(brief.cap()));
-    brief
-        .start()
-        .ifPresent(
-            start -> branch.put("start", START.format(start)).put("zone", start.getZone().getId()));
+    Times.putStart(branch, brief.start());
     branch.putSome("tools", brief.tools()).put("rhythm", tree(brief.rhythm()));
     if (!brief.meals().isEmpty()) {
       branch.put("meals", Branch.list(brief.meals(), BriefWriter::tree));

@@ -4,6 +4,8 @@ import java.math.BigDecimal;
 import java.time.DateTimeException;
 import java.time.Duration;
 import java.time.LocalTime;
+import java.time.ZonedDateTime;
+import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -19,6 +21,7 @@ import org.arcwright.format.tree.Values;
 final class Times {
   private static final Pattern UNITS = Pattern.compile("(?:(\\d{1,4})h)?(?:(\\d{1,5})m)?");
   private static final Pattern CLOCK = Pattern.compile("(\\d{1,2}):([0-5]\\d)(?::([0-5]\\d))?");
+  private static final DateTimeFormatter START = DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm");
   private static final BigDecimal SECONDS = BigDecimal.valueOf(60);
 
   private Times() {}
@@ -119,5 +122,11 @@ final class Times {
     }
     return Optional.of(
         LocalTime.of((int) number(matcher, 1), (int) number(matcher, 2), (int) number(matcher, 3)));
+  }
+
+  /** Writes when it starts, to the minute, and in which zone. */
+  static void putStart(Branch branch, Optional<ZonedDateTime> start) {
+    start.ifPresent(
+        time -> branch.put("start", START.format(time)).put("zone", time.getZone().getId()));
   }
 }

@@ -62,6 +62,11 @@ public final class Fields {
     return keys.remedy(first).replace("add it, such as ", "").replace("add it", first + ": ...");
   }
 
+  /** The mapping. */
+  public Node node() {
+    return mapping;
+  }
+
   /** The value of a key that may be left out. */
   public Optional<Node> optional(String key) {
     Optional<Member> member = mapping.find(key);
@@ -98,6 +103,12 @@ public final class Fields {
   public int whole(String key) {
     Optional<Node> node = required(key);
     return node.isEmpty() ? 0 : Values.whole(node.get(), key, faults).orElse(0);
+  }
+
+  /** A whole number of any size that must be there. */
+  public long longWhole(String key) {
+    Optional<Node> node = required(key);
+    return node.isEmpty() ? 0 : Values.longWhole(node.get(), key, faults).orElse(0L);
   }
 
   /** A whole number that may be left out. */

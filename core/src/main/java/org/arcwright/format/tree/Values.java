@@ -31,16 +31,30 @@ public final class Values {
 
   /** A whole number that fits an {@code int}. */
   public static Optional<Integer> whole(Node node, String what, Faults faults) {
+    Optional<Long> number = longWhole(node, what, faults);
+    if (number.isPresent() && number.get() != number.get().intValue()) {
+      faults.add(node, what, tooLarge(Integer.MAX_VALUE));
+      return Optional.empty();
+    }
+    return number.isEmpty() ? Optional.empty() : Optional.of(number.get().intValue());
+  }
+
+  /** A whole number that fits a {@code long}. */
+  public static Optional<Long> longWhole(Node node, String what, Faults faults) {
     if (node instanceof Scalar scalar && scalar.type() == ScalarType.WHOLE) {
       try {
-        return Optional.of(Integer.parseInt(scalar.text()));
+        return Optional.of(Long.parseLong(scalar.text()));
       } catch (NumberFormatException e) {
-        faults.add(node, what, "a whole number up to " + Integer.MAX_VALUE + " is right");
+        faults.add(node, what, tooLarge(Long.MAX_VALUE));
         return Optional.empty();
       }
     }
     faults.add(node, what, "a whole number is right");
     return Optional.empty();
+  }
+
+  private static String tooLarge(long most) {
+    return "a whole number up to " + most + " is right";
   }
 
   /** A number of at most twelve characters, without an exponent. */
