@@ -109,10 +109,12 @@ final class Bound {
         exercises(stage, meals, t, next, cells, s);
       }
       long monotony = s == 0 ? model.monotonyAcrossBreak : model.monotony;
+      for (int y = 0; y < masks; y++) {
+        base[value + y] = best[y];
+        format[value + y] = bestFormat[y];
+        special[value + y] = Math.min(best[y] + monotony, second[y]);
+      }
       for (int y = 0; y < masks; y++, value++) {
-        base[value] = best[y];
-        format[value] = bestFormat[y];
-        special[value] = Math.min(best[y] + monotony, second[y]);
         if (complete && (y & stage.awaitedDue) == stage.awaitedDue) {
           leave(stage, meals, t, s, y, share, value);
         }
