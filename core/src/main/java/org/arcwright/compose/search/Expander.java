@@ -83,6 +83,7 @@ final class Expander {
     int last = labels.formats[label];
     int count = stage.countAfter(countBefore);
     long paid = labels.prices[label] + extra;
+    long credit = credit(label);
     long monotony = s == 0 ? model.monotonyAcrossBreak : model.monotony;
     int mask = stage.gather(labels.products[label]);
     long[] cheapest = prices.at(stage, t);
@@ -99,14 +100,15 @@ final class Expander {
       int format = stage.moveFormat[k];
       long rest =
           bound.at(
-              t + length,
-              stage.number,
-              meals,
-              count,
-              cells,
-              s + length,
-              format,
-              mask | stage.moveGain[k]);
+                  t + length,
+                  stage.number,
+                  meals,
+                  count,
+                  cells,
+                  s + length,
+                  format,
+                  mask | stage.moveGain[k])
+              - credit;
       long before = paid + (format == last ? monotony : 0);
       if (before + cheapest[k] + rest >= ceiling) {
         continue;
@@ -254,6 +256,12 @@ final class Expander {
       inherit(label, parent);
       offer(label, sink);
     }
+  }
+
+  /** The toll of the breaks that led to a label, which the bound has charged at the end. */
+  private long credit(int label) {
+    return model.breaks(labels.time(label), labels.meals(label), labels.exercised[label])
+        * model.toll;
   }
 
   private void inherit(int label, int parent) {
