@@ -1,6 +1,9 @@
 /** The typed model, the composer and the JSON and YAML forms. */
 module org.arcwright.core {
+  requires org.snakeyaml.engine;
   requires static org.jspecify;
+  requires tools.jackson.core;
+  requires tools.jackson.dataformat.yaml;
 
   exports org.arcwright.agenda;
   exports org.arcwright.brief;
@@ -9,4 +12,5 @@ module org.arcwright.core {
   exports org.arcwright.compose.check;
   exports org.arcwright.compose.instance;
   exports org.arcwright.compose.search;
+  exports org.arcwright.format;
 }

@@ -77,7 +77,7 @@ public record Exercise(
       List<String> materials, List<String> watch, List<String> tips, String carryOver) {
     /** Refuses blank lines. */
     public Notes {
-      materials = Checks.lines("materials", materials, 300);
+      materials = Checks.lines("materials", materials, 400);
       watch = Checks.lines("watch", watch, 400);
       tips = Checks.lines("tips", tips, 400);
       carryOver = Checks.text("carry-over", carryOver, 300);

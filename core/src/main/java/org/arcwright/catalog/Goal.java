@@ -11,6 +11,7 @@ import java.util.Set;
  * @param purpose when to choose it, in one line
  * @param yields work products that exist at the end
  * @param given work products that the sponsor and the facilitator bring along, such as the question
+ * @param cautions what can hurt in such a workshop, and what the facilitator heeds
  * @param arc its phases, in order, 1 to 15
  */
 public record Goal(
@@ -19,6 +20,7 @@ public record Goal(
     String purpose,
     Set<String> yields,
     Set<String> given,
+    List<String> cautions,
     List<Phase> arc) {
   /** Refuses an empty arc, a phase name used twice, and a yield that no phase must leave. */
   public Goal {
@@ -27,6 +29,7 @@ public record Goal(
     purpose = Checks.text("purpose", purpose, 200);
     yields = Checks.ids("yields", yields);
     given = Checks.ids("given", given);
+    cautions = Checks.lines("cautions", cautions, 400);
     arc = List.copyOf(arc);
     Checks.range("arc", arc.size(), 1, 15);
     Checks.ids("arc", arc.stream().map(Phase::name).toList());
@@ -37,5 +40,16 @@ public record Goal(
             "yields", product, "a phase of the arc must leave it; add it to that phase's yields");
       }
     }
+  }
+
+  /** A goal without cautions. */
+  public Goal(
+      String id,
+      String title,
+      String purpose,
+      Set<String> yields,
+      Set<String> given,
+      List<Phase> arc) {
+    this(id, title, purpose, yields, given, List.of(), arc);
   }
 }

@@ -1,0 +1,22 @@
+/**
+ * Reading and writing the files of the house. Whatever is wrong with a file is told as {@code
+ * file:line:column: what, value: what would be right}, all of it at once, in a {@link
+ * org.arcwright.format.FormatException}.
+ *
+ * <ul>
+ *   <li>{@link org.arcwright.format.CatalogFormat}: exercises, goals, work products and tools, in
+ *       YAML for those who curate them, and a whole catalog as one JSON document;
+ *   <li>{@link org.arcwright.format.BriefFormat}: briefs, in YAML or JSON;
+ *   <li>{@link org.arcwright.format.AgendaFormat}: agendas, in JSON;
+ *   <li>{@link org.arcwright.format.InstanceFormat} and {@link
+ *       org.arcwright.format.SolutionFormat}: the composition problem and its answer, in JSON, for
+ *       other solvers.
+ * </ul>
+ *
+ * <p>All files are UTF-8, with or without a byte order mark. YAML is YAML 1.2, one document,
+ * indented with spaces, without aliases and tags.
+ */
+@NullMarked
+package org.arcwright.format;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,219 @@
+package org.arcwright.format.tree;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.BiFunction;
+import java.util.function.Supplier;
+import org.arcwright.catalog.InvalidValueException;
+import org.arcwright.catalog.Nearest;
+import org.arcwright.catalog.Word;
+import org.arcwright.format.tree.Node.Mapping;
+import org.arcwright.format.tree.Node.Member;
+import org.arcwright.format.tree.Node.Scalar;
+import org.arcwright.format.tree.Node.Sequence;
+
+/**
+ * A mapping on its way to a record. What is wrong with a field is collected, and a stand-in is
+ * returned; {@link #build} makes the record only if nothing was wrong since this mapping was begun.
+ */
+public final class Fields {
+  private final Mapping mapping;
+  private final boolean readable;
+  private final Keys keys;
+  private final Faults faults;
+  private final int before;
+  private final Map<String, Node> aliases = new HashMap<>();
+
+  private Fields(Mapping mapping, boolean readable, Keys keys, Faults faults, int before) {
+    this.mapping = mapping;
+    this.readable = readable;
+    this.keys = keys;
+    this.faults = faults;
+    this.before = before;
+  }
+
+  /** Begins a mapping; another kind of node, and keys that it does not know, are faults. */
+  public static Fields of(Node node, String what, Keys keys, Faults faults) {
+    int before = faults.count();
+    if (!(node instanceof Mapping mapping)) {
+      faults.add(node, what, "keys and values are right, such as " + example(keys));
+      Mapping none = new Mapping(node.line(), node.column(), List.of());
+      return new Fields(none, false, keys, faults, before);
+    }
+    for (Member entry : mapping.members()) {
+      if (!keys.names().contains(entry.key())) {
+        faults.add(
+            entry.line(),
+            entry.column(),
+            "unknown key",
+            entry.key(),
+            Nearest.to(entry.key(), keys.names())
+                .map(near -> "perhaps " + near)
+                .orElseGet(() -> "here stand " + String.join(", ", keys.names())));
+      }
+    }
+    return new Fields(mapping, true, keys, faults, before);
+  }
+
+  private static String example(Keys keys) {
+    String first = keys.names().iterator().next();
+    return keys.remedy(first).replace("add it, such as ", "").replace("add it", first + ": ...");
+  }
+
+  /** The mapping. */
+  public Node node() {
+    return mapping;
+  }
+
+  /** The value of a key that may be left out. */
+  public Optional<Node> optional(String key) {
+    Optional<Member> member = mapping.find(key);
+    return member.isEmpty() || member.get().value().isNothing()
+        ? Optional.empty()
+        : Optional.of(member.get().value());
+  }
+
+  /** The value of a key that must be there; its lack is a fault. */
+  public Optional<Node> required(String key) {
+    Optional<Member> member = mapping.find(key);
+    if (member.isPresent() && member.get().value().isNothing()) {
+      Member found = member.get();
+      faults.add(found.line(), found.column(), "key without a value", key, keys.remedy(key));
+    } else if (member.isEmpty() && readable) {
+      faults.add(mapping, "missing key", key, keys.remedy(key));
+    }
+    return optional(key);
+  }
+
+  /** A text that must be there. */
+  public String text(String key) {
+    Optional<Node> node = required(key);
+    return node.isEmpty() ? "" : Values.text(node.get(), key, faults).orElse("");
+  }
+
+  /** A text that may be left out. */
+  public Optional<String> optionalText(String key) {
+    Optional<Node> node = optional(key);
+    return node.isEmpty() ? Optional.empty() : Values.text(node.get(), key, faults);
+  }
+
+  /** A whole number that must be there. */
+  public int whole(String key) {
+    Optional<Node> node = required(key);
+    return node.isEmpty() ? 0 : Values.whole(node.get(), key, faults).orElse(0);
+  }
+
+  /** A whole number of any size that must be there. */
+  public long longWhole(String key) {
+    Optional<Node> node = required(key);
+    return node.isEmpty() ? 0 : Values.longWhole(node.get(), key, faults).orElse(0L);
+  }
+
+  /** A whole number that may be left out. */
+  public Optional<Integer> optionalWhole(String key) {
+    Optional<Node> node = optional(key);
+    return node.isEmpty() ? Optional.empty() : Values.whole(node.get(), key, faults);
+  }
+
+  /** A flag; false if it is left out. */
+  public boolean flag(String key) {
+    Optional<Node> node = optional(key);
+    return node.isPresent() && Values.flag(node.get(), key, faults).orElse(false);
+  }
+
+  /** A word that must be there. */
+  public <E extends Enum<E> & Word> E word(Class<E> type, String key) {
+    Optional<Node> node = required(key);
+    Optional<E> word =
+        node.isEmpty() ? Optional.empty() : Values.word(node.get(), key, type, faults);
+    return word.orElse(type.getEnumConstants()[0]);
+  }
+
+  /** A word that may be left out. */
+  public <E extends Enum<E> & Word> Optional<E> optionalWord(Class<E> type, String key) {
+    Optional<Node> node = optional(key);
+    return node.isEmpty() ? Optional.empty() : Values.word(node.get(), key, type, faults);
+  }
+
+  /** A list that must be there. */
+  public <T> List<T> list(String key, BiFunction<Node, Faults, Optional<T>> element) {
+    Optional<Node> node = required(key);
+    return node.isEmpty() ? List.of() : Values.list(node.get(), key, faults, element);
+  }
+
+  /** A list that may be left out, which is to leave it empty. */
+  public <T> List<T> optionalList(String key, BiFunction<Node, Faults, Optional<T>> element) {
+    return optional(key).isEmpty() ? List.of() : list(key, element);
+  }
+
+  /** A list of texts that must be there. */
+  public List<String> texts(String key) {
+    Optional<Node> node = required(key);
+    return node.isEmpty() ? List.of() : Values.texts(node.get(), key, faults);
+  }
+
+  /** A list of texts that may be left out. */
+  public List<String> optionalTexts(String key) {
+    return optional(key).isEmpty() ? List.of() : texts(key);
+  }
+
+  /** A list of whole numbers that must be there. */
+  public List<Integer> wholes(String key) {
+    Optional<Node> node = required(key);
+    return node.isEmpty() ? List.of() : Values.wholes(node.get(), key, faults);
+  }
+
+  /** A list of another length is a fault. */
+  public void checkLength(String key, int length, String example) {
+    Optional<Node> node = optional(key);
+    if (node.isPresent() && node.get() instanceof Sequence list && list.nodes().size() != length) {
+      int size = list.nodes().size();
+      String shown = size == 1 ? "1 value" : size + " values";
+      faults.add(list, key, shown, length + " are right, such as " + example);
+    }
+  }
+
+  /** Lets the record's own name for a field lead to a node that stands under another key. */
+  public void alias(String field, Node node) {
+    aliases.put(field, node);
+  }
+
+  /**
+   * Makes the record if nothing was wrong. What the record's constructor refuses becomes a fault at
+   * the field's node, or in a list of words at the word itself.
+   */
+  public <T> Optional<T> build(Supplier<T> constructor) {
+    if (faults.count() > before) {
+      return Optional.empty();
+    }
+    try {
+      return Optional.of(constructor.get());
+    } catch (InvalidValueException e) {
+      Node node = place(e);
+      String value = node instanceof Scalar ? node.shown() : e.value();
+      faults.add(node, e.field(), value, e.remedy());
+      return Optional.empty();
+    }
+  }
+
+  private Node place(InvalidValueException e) {
+    String first = e.field().split("[.\\[]", 2)[0];
+    Node alias = aliases.get(first);
+    Node node =
+        alias == null
+            ? mapping.at(e.field())
+            : alias.at(e.field().substring(first.length()).replaceFirst("^[.\\[]", ""));
+    if (node instanceof Sequence sequence) {
+      Node last = sequence;
+      for (Node child : sequence.nodes()) {
+        if (child instanceof Scalar scalar && scalar.text().equals(e.value())) {
+          last = child;
+        }
+      }
+      return last;
+    }
+    return node;
+  }
+}
