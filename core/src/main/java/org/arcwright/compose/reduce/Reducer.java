@@ -141,10 +141,10 @@ public final class Reducer {
 
   private @Nullable String tooLong(Lengths lengths) {
     if (lengths.minutes().isEmpty()) {
-      return overTheStretch("takes at least", lengths.shortest(), timing);
+      return overTheStretch("too long: takes at least", lengths.shortest(), timing);
     }
     if (lengths.shortest() > timing.cap()) {
-      return "takes at least "
+      return "too long: takes at least "
           + lengths.shortest()
           + " minutes; the workshop has "
           + timing.cap()
@@ -170,7 +170,7 @@ public final class Reducer {
             return false;
           }
           leftOut.put(
-              entry.exercise().id(), "needs the " + title(missing) + ", which nothing here leaves");
+              entry.exercise().id(), "needs what nothing here leaves: the " + title(missing));
           return true;
         });
   }
