@@ -1,0 +1,127 @@
+package org.arcwright.compose;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.time.InstantSource;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.BooleanSupplier;
+import org.arcwright.agenda.Agenda;
+import org.arcwright.brief.Brief;
+import org.arcwright.catalog.Catalog;
+import org.arcwright.catalog.InvalidValueException;
+import org.arcwright.compose.check.Checker;
+import org.arcwright.compose.check.Finding;
+import org.arcwright.compose.instance.Item;
+import org.arcwright.compose.reduce.AgendaBuilder;
+import org.arcwright.compose.reduce.AgendaReader;
+import org.arcwright.compose.reduce.FiguresOf;
+import org.arcwright.compose.reduce.Reducer;
+import org.arcwright.compose.reduce.Reduction;
+import org.arcwright.compose.search.Limit;
+import org.arcwright.compose.search.Search;
+import org.arcwright.compose.search.Solution;
+
+/**
+ * Composes agendas from a catalog: reduces a brief to an instance, searches it exactly and reads
+ * the solution as an agenda. Immutable and without state between calls, so any number of threads
+ * may share one.
+ */
+public final class Composer {
+  private final Catalog catalog;
+  private final InstantSource clock;
+
+  private Composer(Catalog catalog, InstantSource clock) {
+    this.catalog = catalog;
+    this.clock = clock;
+  }
+
+  /** A composer that keeps its time budget by the system's clock. */
+  public static Composer of(Catalog catalog) {
+    return of(catalog, InstantSource.system());
+  }
+
+  /** A composer that keeps its time budget by that clock; nothing else depends on it. */
+  public static Composer of(Catalog catalog, InstantSource clock) {
+    return new Composer(catalog, clock);
+  }
+
+  /**
+   * Composes the best agenda for a brief. If neither the time nor a person ends it early, the same
+   * brief and labels give the same answer everywhere.
+   *
+   * @throws InvalidValueException if the brief names what the catalog does not have, or times that
+   *     cannot be planned
+   */
+  public Composition compose(Brief brief, Budget budget) {
+    return compose(brief, budget, Cancel.NEVER);
+  }
+
+  /**
+   * As {@link #compose(Brief, Budget)}, until somebody cancels; then the best so far is the answer.
+   *
+   * @throws InvalidValueException if the brief names what the catalog does not have, or times that
+   *     cannot be planned
+   */
+  public Composition compose(Brief brief, Budget budget, Cancel cancel) {
+    Instant begin = clock.instant();
+    BooleanSupplier stop = () -> cancel.requested() || elapsed(begin).compareTo(budget.time()) >= 0;
+    Reduction reduction = Reducer.reduce(brief, catalog, stop);
+    List<LeftOut> leftOut = leftOut(reduction);
+    if (!reduction.complete()) {
+      return new Composition.Stopped(Optional.empty(), 0, leftOut, reduction.instance());
+    }
+    Limit limit = labels -> labels >= budget.labels() || stop.getAsBoolean();
+    Solution solution = Search.solve(reduction.instance(), limit);
+    return switch (solution.status()) {
+      case OPTIMAL, FEASIBLE ->
+          new Composition.Composed(
+              AgendaBuilder.build(reduction, solution.items()),
+              proof(solution, elapsed(begin)),
+              leftOut,
+              reduction.instance());
+      case INFEASIBLE ->
+          new Composition.NothingFits(Diagnosis.reasons(reduction), leftOut, reduction.instance());
+      case STOPPED ->
+          new Composition.Stopped(
+              Optional.of(solution.bound()).filter(bound -> bound > 0),
+              solution.labels(),
+              leftOut,
+              reduction.instance());
+    };
+  }
+
+  /**
+   * Checks an agenda, which may be written by hand, against a brief. Exercises that nobody knows
+   * and anything else that is wrong with the agenda is remarked upon, not refused.
+   *
+   * @throws InvalidValueException if the brief names what the catalog does not have, or times that
+   *     cannot be planned
+   */
+  public Review check(Agenda agenda, Brief brief) {
+    Reduction reduction = Reducer.reduce(brief, catalog, () -> false);
+    List<Item> items = AgendaReader.items(reduction, agenda);
+    List<Finding> findings = Checker.check(reduction.instance(), items).findings();
+    return new Review(
+        new Remarks(reduction, agenda).on(findings), FiguresOf.items(reduction, items));
+  }
+
+  private Duration elapsed(Instant begin) {
+    return Duration.between(begin, clock.instant());
+  }
+
+  private static Proof proof(Solution solution, Duration time) {
+    return new Proof(
+        solution.status() == Solution.Status.OPTIMAL,
+        solution.cost(),
+        solution.bound(),
+        solution.labels(),
+        time);
+  }
+
+  private static List<LeftOut> leftOut(Reduction reduction) {
+    return reduction.leftOut().entrySet().stream()
+        .map(entry -> new LeftOut(entry.getKey(), entry.getValue()))
+        .toList();
+  }
+}

@@ -1,0 +1,244 @@
+package org.arcwright.compose.reduce;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.function.BooleanSupplier;
+import org.arcwright.brief.Brief;
+import org.arcwright.brief.Wishes;
+import org.arcwright.catalog.Catalog;
+import org.arcwright.catalog.Exercise;
+import org.arcwright.catalog.Goal;
+import org.arcwright.catalog.InvalidValueException;
+import org.arcwright.catalog.Product;
+import org.arcwright.compose.instance.Instance;
+import org.arcwright.compose.instance.Instance.Candidate;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Reduces a brief and a catalog to an {@link Instance}. Stateless; the same brief and catalog give
+ * the same instance everywhere, whatever the locale or the time zone of the machine. Time grows
+ * with the number of exercises, about a microsecond for each.
+ */
+public final class Reducer {
+  /** So many exercises are read between two questions whether to stop. */
+  private static final int BETWEEN_QUESTIONS = 256;
+
+  private final Brief brief;
+  private final Catalog catalog;
+  private final Goal goal;
+  private final Timing timing;
+  private final OwnItems own;
+  private final Set<String> given;
+  private final TreeMap<String, String> leftOut = new TreeMap<>();
+
+  /** An exercise that the brief allows, with its lengths. */
+  private record Allowed(Exercise exercise, Lengths lengths) {}
+
+  private Reducer(Brief brief, Catalog catalog) {
+    this.brief = brief;
+    this.catalog = catalog;
+    this.goal =
+        catalog
+            .goal(brief.goal())
+            .orElseThrow(
+                () -> Known.unknown("goal", brief.goal(), catalog.goals().keySet(), "goal"));
+    Known.check("tools", brief.tools(), catalog.tools().keySet(), "tool in the catalog");
+    Known.check("given", brief.given(), catalog.products().keySet(), "work product in the catalog");
+    this.timing = Timing.of(brief);
+    this.own = new OwnItems(brief.ownItems(), goal, catalog, timing);
+    checkWishes();
+    this.given = new TreeSet<>(goal.given());
+    given.addAll(brief.given());
+  }
+
+  private void checkWishes() {
+    Set<String> known = catalog.exercises().keySet();
+    Wishes wishes = brief.wishes();
+    Known.check("include", wishes.include(), known, "exercise in the catalog");
+    Known.check("leave-out", wishes.leaveOut(), known, "exercise in the catalog");
+    Known.check("used-last-time", wishes.usedLastTime(), known, "exercise in the catalog");
+    Known.check(
+        "pin",
+        wishes.pins().stream().map(Wishes.Pin::exercise).toList(),
+        known,
+        "exercise in the catalog");
+  }
+
+  /**
+   * Reduces them.
+   *
+   * @param stop asked now and then; once it says true, the exercises not read yet are passed over
+   * @throws InvalidValueException if the brief names what the catalog does not have, or times that
+   *     cannot be planned
+   */
+  public static Reduction reduce(Brief brief, Catalog catalog, BooleanSupplier stop) {
+    return new Reducer(brief, catalog).reduce(stop);
+  }
+
+  private Reduction reduce(BooleanSupplier stop) {
+    List<Allowed> allowed = new ArrayList<>();
+    boolean complete = read(allowed, stop);
+    dropUnreachable(allowed);
+    Set<String> products = relevant(allowed);
+    List<Candidate> candidates = candidates(allowed, products);
+    Supply supply = new Supply(candidates, timing.grid(), timing.stretch().max());
+    leftOut.putAll(own.tooLong());
+    List<Candidate> ownCandidates = own.candidates();
+    if (!ownCandidates.isEmpty()) {
+      candidates.addAll(ownCandidates);
+      candidates.sort(Comparator.comparing(Candidate::id));
+    }
+    int working = WorkingTime.minutes(timing, brief.bufferPercent()) - own.minutes();
+    Arc arc = new Arc(goal.arc(), given, timing, supply, Math.max(0, working));
+    Instance instance =
+        new Instance(
+            timing.grid(),
+            timing.cap(),
+            curve(),
+            timing.stretch(),
+            timing.breakMinutes(),
+            timing.meals(),
+            brief.bufferPercent(),
+            List.copyOf(products),
+            only(given, products),
+            arc.phases(own),
+            candidates,
+            include(),
+            timing.pins(),
+            ExchangeRates.weights(timing.breakMinutes()));
+    return new Reduction(brief, catalog, goal, instance, leftOut, complete);
+  }
+
+  private boolean read(List<Allowed> allowed, BooleanSupplier stop) {
+    Admission admission = new Admission(brief, goal, catalog);
+    int people = brief.group().count();
+    int read = 0;
+    for (Exercise exercise : catalog.exercises().values()) {
+      if (read++ % BETWEEN_QUESTIONS == 0 && stop.getAsBoolean()) {
+        return false;
+      }
+      String refusal = admission.refusal(exercise);
+      if (refusal == null) {
+        Lengths lengths =
+            Lengths.of(exercise.minutes(people), timing.grid(), timing.stretch().max());
+        refusal = tooLong(lengths);
+        if (refusal == null) {
+          allowed.add(new Allowed(exercise, lengths));
+        }
+      }
+      if (refusal != null) {
+        leftOut.put(exercise.id(), refusal);
+      }
+    }
+    return true;
+  }
+
+  private @Nullable String tooLong(Lengths lengths) {
+    if (lengths.minutes().isEmpty()) {
+      return overTheStretch("too long: takes at least", lengths.shortest(), timing);
+    }
+    if (lengths.shortest() > timing.cap()) {
+      return "too long: takes at least "
+          + lengths.shortest()
+          + " minutes; the workshop has "
+          + timing.cap()
+          + " in all";
+    }
+    return null;
+  }
+
+  static String overTheStretch(String takes, int minutes, Timing timing) {
+    return takes
+        + " "
+        + minutes
+        + " minutes; without a break people work at most "
+        + timing.stretch().max();
+  }
+
+  private void dropUnreachable(List<Allowed> allowed) {
+    Reach reach = Reach.of(given, exercises(allowed));
+    allowed.removeIf(
+        entry -> {
+          String missing = reach.missing(entry.exercise());
+          if (missing == null) {
+            return false;
+          }
+          leftOut.put(
+              entry.exercise().id(), "needs what nothing here leaves: the " + title(missing));
+          return true;
+        });
+  }
+
+  private static List<Exercise> exercises(List<Allowed> allowed) {
+    return allowed.stream().map(Allowed::exercise).toList();
+  }
+
+  private String title(String product) {
+    Product known = catalog.products().get(product);
+    return known == null ? product : known.title();
+  }
+
+  /** The products that an exercise needs or a phase must leave; no other can make a difference. */
+  private Set<String> relevant(List<Allowed> allowed) {
+    Set<String> products = new TreeSet<>();
+    goal.arc().forEach(phase -> products.addAll(phase.yields()));
+    Set<String> needs = new HashSet<>();
+    allowed.forEach(entry -> needs.addAll(entry.exercise().needs()));
+    products.addAll(needs);
+    return products;
+  }
+
+  private List<Candidate> candidates(List<Allowed> allowed, Set<String> products) {
+    Purpose purpose = new Purpose(goal, given, exercises(allowed));
+    ExerciseCost cost = new ExerciseCost(brief, purpose);
+    int people = brief.group().count();
+    List<Candidate> candidates = new ArrayList<>(allowed.size());
+    for (Allowed entry : allowed) {
+      Exercise exercise = entry.exercise();
+      candidates.add(
+          new Candidate(
+              exercise.id(),
+              exercise.kind().word(),
+              entry.lengths().minutes(),
+              entry.lengths().costs(),
+              10 * exercise.energy(),
+              exercise.format(people).word(),
+              List.copyOf(exercise.needs()),
+              only(exercise.yields(), products),
+              cost.of(exercise)));
+    }
+    return candidates;
+  }
+
+  private static List<String> only(Collection<String> words, Set<String> wanted) {
+    List<String> found = new ArrayList<>(words.size());
+    for (String word : words) {
+      if (wanted.contains(word)) {
+        found.add(word);
+      }
+    }
+    return found;
+  }
+
+  /** The curve in the middle of each cell. */
+  private List<Integer> curve() {
+    int cells = timing.cap() / timing.grid();
+    List<Integer> curve = new ArrayList<>(cells);
+    for (int cell = 0; cell < cells; cell++) {
+      curve.add(brief.curve().at(2L * cell + 1, 2L * cells));
+    }
+    return curve;
+  }
+
+  private List<String> include() {
+    Set<String> include = new TreeSet<>(brief.wishes().include());
+    include.addAll(own.ids());
+    return List.copyOf(include);
+  }
+}

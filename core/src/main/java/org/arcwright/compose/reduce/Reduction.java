@@ -1,0 +1,33 @@
+package org.arcwright.compose.reduce;
+
+import java.util.Collections;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import org.arcwright.brief.Brief;
+import org.arcwright.catalog.Catalog;
+import org.arcwright.catalog.Goal;
+import org.arcwright.compose.instance.Instance;
+
+/**
+ * An instance, and what is needed to read its items as exercises again.
+ *
+ * @param brief what was reduced
+ * @param catalog in which the exercises stand
+ * @param goal the brief's
+ * @param instance the problem to solve
+ * @param leftOut why the brief does not allow an exercise or own item, by id, in words that may
+ *     follow its title and a colon
+ * @param complete whether the whole catalog was read; false if the work was stopped before
+ */
+public record Reduction(
+    Brief brief,
+    Catalog catalog,
+    Goal goal,
+    Instance instance,
+    SortedMap<String, String> leftOut,
+    boolean complete) {
+  /** Copies the map. */
+  public Reduction {
+    leftOut = Collections.unmodifiableSortedMap(new TreeMap<>(leftOut));
+  }
+}
