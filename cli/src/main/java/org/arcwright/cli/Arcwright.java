@@ -8,10 +8,7 @@ import picocli.CommandLine.Spec;
 /** The command line as a whole: it only knows its commands. */
 @Command(
     name = "arcwright",
-    description = {
-      "Composes workshop agendas from a short brief and proves them best.",
-      ""
-    },
+    description = {"Composes workshop agendas from a short brief and proves them best.", ""},
     footer = {
       "",
       "Try:  arcwright compose examples/briefs/next-service.yaml",

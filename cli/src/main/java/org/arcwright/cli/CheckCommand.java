@@ -18,7 +18,8 @@ import picocli.CommandLine.Parameters;
 @Command(
     name = "check",
     description = {
-      "Says what an agenda breaks of its brief, whether composed here or written by hand.", ""
+      "Says what an agenda breaks of its brief, whether composed here or written by hand.",
+      ""
     },
     sortOptions = false)
 final class CheckCommand implements Callable<Integer> {
@@ -50,6 +51,7 @@ final class CheckCommand implements Callable<Integer> {
     Catalog catalog = catalogs.read();
     Brief brief = BriefFormat.read(briefFile, catalog);
     Agenda agenda = AgendaFormat.read(agendaFile);
+    noteDifferences(agenda, brief);
     Review review = Composer.of(catalog).check(agenda, brief);
     if (review.fits()) {
       terminal.out().println("The agenda keeps to its brief.");
@@ -59,5 +61,21 @@ final class CheckCommand implements Callable<Integer> {
       terminal.out().println(remark.text());
     }
     return Exit.NEGATIVE;
+  }
+
+  /** An agenda for another workshop breaks many rules at once; this says which one it is for. */
+  private void noteDifferences(Agenda agenda, Brief brief) {
+    note("goal", agenda.goal(), brief.goal());
+    note("mode", agenda.mode().word(), brief.mode().word());
+    note("number of people", agenda.people(), brief.group().count());
+  }
+
+  private void note(String what, Object inAgenda, Object inBrief) {
+    if (!inAgenda.equals(inBrief)) {
+      terminal
+          .err()
+          .println(
+              "The " + what + " in the agenda is " + inAgenda + ", in the brief " + inBrief + ".");
+    }
   }
 }

@@ -41,7 +41,8 @@ final class ComposeCommand implements Callable<Integer> {
       names = "--format",
       paramLabel = "FORM",
       converter = Output.Converter.class,
-      description = "text, json or markdown; without it, as the name given to --out ends, else text")
+      description =
+          "text, json or markdown; without it, as the name given to --out ends, else text")
   private Optional<Output> format = Optional.empty();
 
   @Option(
@@ -85,8 +86,7 @@ final class ComposeCommand implements Callable<Integer> {
       return Exit.DONE;
     }
     writeNone(composition, catalog);
-    outFile.ifPresent(
-        file -> terminal.err().println("Nothing written to " + file.path() + "."));
+    outFile.ifPresent(file -> terminal.err().println("Nothing written to " + file.path() + "."));
     return Exit.NEGATIVE;
   }
 
@@ -97,12 +97,15 @@ final class ComposeCommand implements Callable<Integer> {
   }
 
   private void refuseOverwriting(Optional<WholeFile> outFile, Optional<WholeFile> instanceFile) {
-    for (WholeFile file : List.of(outFile, instanceFile).stream().flatMap(Optional::stream).toList()) {
+    for (WholeFile file :
+        List.of(outFile, instanceFile).stream().flatMap(Optional::stream).toList()) {
       if (file.is(briefFile)) {
         throw new Refusal(file.path() + ": that is the brief itself; name another file");
       }
     }
-    if (outFile.isPresent() && instanceFile.isPresent() && outFile.get().is(instanceFile.get().path())) {
+    if (outFile.isPresent()
+        && instanceFile.isPresent()
+        && outFile.get().is(instanceFile.get().path())) {
       throw new Refusal(
           outFile.get().path() + ": --out and --instance name the same file; name two");
     }
@@ -127,9 +130,7 @@ final class ComposeCommand implements Callable<Integer> {
   }
 
   private Output form() {
-    return format
-        .or(() -> out.flatMap(file -> Output.ofFile(file.toString())))
-        .orElse(Output.TEXT);
+    return format.or(() -> out.flatMap(file -> Output.ofFile(file.toString()))).orElse(Output.TEXT);
   }
 
   private void writeNone(Composition composition, Catalog catalog) {

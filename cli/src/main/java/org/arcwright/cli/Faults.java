@@ -36,7 +36,9 @@ final class Faults implements IParameterExceptionHandler, IExecutionExceptionHan
     if (parsed.hasMatchedOption(TRACE)) {
       e.printStackTrace(err);
     }
-    if (e instanceof Refusal || e instanceof FormatException || e instanceof InvalidValueException) {
+    if (e instanceof Refusal
+        || e instanceof FormatException
+        || e instanceof InvalidValueException) {
       err.println(e.getMessage());
       return Exit.WRONG_INPUT;
     }

@@ -4,9 +4,9 @@ import java.io.PrintWriter;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.function.Function;
+import org.arcwright.cli.document.Style;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
-import org.arcwright.cli.document.Style;
 
 /** Runs one command of the command line. */
 public final class Main {

@@ -50,8 +50,7 @@ final class SolveCommand implements Callable<Integer> {
     Duration time = budget.time();
     long begin = System.nanoTime();
     Limit limit =
-        labels ->
-            labels >= Budget.USUAL.labels() || System.nanoTime() - begin >= time.toNanos();
+        labels -> labels >= Budget.USUAL.labels() || System.nanoTime() - begin >= time.toNanos();
     try {
       return Progress.during(terminal, time, () -> Search.solve(instance, limit));
     } catch (InvalidValueException e) {

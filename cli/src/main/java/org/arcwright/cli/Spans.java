@@ -24,7 +24,8 @@ final class Spans implements ITypeConverter<Duration> {
       if (digits == at || digits - at > 9) {
         throw refuse(text);
       }
-      millis += Long.parseLong(text.substring(at, digits)) * millis(text.substring(digits, unit), text);
+      millis +=
+          Long.parseLong(text.substring(at, digits)) * millis(text.substring(digits, unit), text);
       at = unit;
     }
     if (millis <= 0 || millis > LONGEST.toMillis()) {

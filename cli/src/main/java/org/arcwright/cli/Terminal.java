@@ -57,8 +57,7 @@ public record Terminal(
 
   private static boolean speaksUtf8() {
     String encoding =
-        System.getProperty(
-            "stdout.encoding", System.getProperty("native.encoding", "unknown"));
+        System.getProperty("stdout.encoding", System.getProperty("native.encoding", "unknown"));
     return encoding.equalsIgnoreCase("UTF-8");
   }
 

@@ -11,7 +11,8 @@ import picocli.CommandLine.IVersionProvider;
 final class Version implements IVersionProvider {
   @Override
   public String[] getVersion() throws IOException {
-    try (InputStream in = Objects.requireNonNull(Version.class.getResourceAsStream("version.txt"))) {
+    try (InputStream in =
+        Objects.requireNonNull(Version.class.getResourceAsStream("version.txt"))) {
       return new String[] {"arcwright " + new String(in.readAllBytes(), UTF_8).strip()};
     }
   }

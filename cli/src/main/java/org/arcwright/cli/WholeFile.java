@@ -31,8 +31,7 @@ final class WholeFile {
     if (Files.isDirectory(file)) {
       throw new Refusal(file + ": it is a folder; name a file");
     }
-    boolean writable =
-        Files.exists(file) ? Files.isWritable(file) : Files.isWritable(folder);
+    boolean writable = Files.exists(file) ? Files.isWritable(file) : Files.isWritable(folder);
     if (!writable || (isOrdinary(file) && !Files.isWritable(folder))) {
       throw new Refusal(file + ": it may not be written; check the permissions of " + folder);
     }
@@ -71,7 +70,8 @@ final class WholeFile {
     Path target = Files.exists(file) ? file.toRealPath() : file;
     Path beside = beside(target);
     try {
-      Files.writeString(beside, text, UTF_8, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
+      Files.writeString(
+          beside, text, UTF_8, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
       move(beside, target);
     } finally {
       Files.deleteIfExists(beside);

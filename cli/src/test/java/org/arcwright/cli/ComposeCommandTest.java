@@ -94,7 +94,9 @@ class ComposeCommandTest {
   void listsWhatWasLeftOutIfAsked() {
     Run run = Run.of("compose", brief, "--left-out");
 
-    assertThat(run.out()).contains("\n- world-cafe-ideas (World café").contains(": not for 5 people:");
+    assertThat(run.out())
+        .contains("\n- world-cafe-ideas (World café")
+        .contains(": not for 5 people:");
     assertThat(Run.of("compose", brief).out()).doesNotContain("world-cafe-ideas");
   }
 
@@ -137,8 +139,7 @@ class ComposeCommandTest {
         carry-over: Everybody has been heard.
         source: {mark: common-practice}
         """);
-    Path wished =
-        Briefs.write(folder, Briefs.SHORT + "wishes: {include: [our-own-start]}\n");
+    Path wished = Briefs.write(folder, Briefs.SHORT + "wishes: {include: [our-own-start]}\n");
 
     Run run = Run.of("compose", wished, "--catalog", folder.resolve("mine"));
 

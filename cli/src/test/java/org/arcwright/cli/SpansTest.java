@@ -17,7 +17,19 @@ class SpansTest {
 
   @ParameterizedTest
   @ValueSource(
-      strings = {"", "10", "s", "0s", "-1s", "1.5s", "10 s", "10x", "24h1ms", "99999999999h", "1s2"})
+      strings = {
+        "",
+        "10",
+        "s",
+        "0s",
+        "-1s",
+        "1.5s",
+        "10 s",
+        "10x",
+        "24h1ms",
+        "99999999999h",
+        "1s2"
+      })
   void refusesAllElse(String text) {
     assertThatThrownBy(() -> new Spans().convert(text))
         .isInstanceOf(TypeConversionException.class)

@@ -78,8 +78,7 @@ class WrongInputTest {
 
     assertThat(Run.of("compose", brief))
         .isEqualTo(
-            new Run(
-                Exit.WRONG_INPUT, "", brief + ": file too large: at most 1 MB are read\n"));
+            new Run(Exit.WRONG_INPUT, "", brief + ": file too large: at most 1 MB are read\n"));
   }
 
   @Test
@@ -104,8 +103,7 @@ class WrongInputTest {
             .toList()) {
       assertThat(run)
           .isEqualTo(
-              new Run(
-                  Exit.WRONG_INPUT, "", brief + ": no such file: check its name and folder\n"));
+              new Run(Exit.WRONG_INPUT, "", brief + ": no such file: check its name and folder\n"));
     }
   }
 

@@ -2,6 +2,7 @@ package org.arcwright.format;
 
 import java.nio.file.Path;
 import org.arcwright.agenda.Agenda;
+import org.arcwright.compose.Proof;
 import org.arcwright.format.tree.JsonWriter;
 
 /**
@@ -19,7 +20,8 @@ import org.arcwright.format.tree.JsonWriter;
  *     {"break": "ordinary", "start": 10, "length": 10}],
  *   "buffer": 15,
  *   "curve": [3, 3.2],
- *   "figures": {...}
+ *   "figures": {...},
+ *   "proof": {"best": true, "cost": 695, "bound": 695, "labels": 100626, "milliseconds": 420}
  * }
  * }</pre>
  *
@@ -63,6 +65,11 @@ public final class AgendaFormat {
 
   /** The agenda in JSON, with all that is in it. */
   public static String write(Agenda agenda) {
-    return JsonWriter.write(AgendaWriter.tree(agenda));
+    return JsonWriter.write(AgendaWriter.tree(agenda).end());
+  }
+
+  /** The agenda in JSON, and how sure it is under {@code proof}, which readers pass over. */
+  public static String write(Agenda agenda, Proof proof) {
+    return JsonWriter.write(AgendaWriter.tree(agenda).put("proof", AgendaWriter.tree(proof)).end());
   }
 }

@@ -42,7 +42,8 @@ final class AgendaReader {
           "items",
           "buffer",
           "curve",
-          "figures");
+          "figures",
+          "proof");
   private static final Keys PHASE = Keys.of("name: \"open\"", "title: \"Arrive\"");
   private static final Keys ACTIVITY =
       Keys.of(

@@ -4,6 +4,7 @@ import org.arcwright.agenda.Agenda;
 import org.arcwright.agenda.AgendaItem;
 import org.arcwright.agenda.AgendaItem.Activity;
 import org.arcwright.agenda.AgendaItem.Pause;
+import org.arcwright.compose.Proof;
 import org.arcwright.format.AgendaReader.BreakKind;
 import org.arcwright.format.tree.Branch;
 import org.arcwright.format.tree.Node;
@@ -12,7 +13,7 @@ import org.arcwright.format.tree.Node;
 final class AgendaWriter {
   private AgendaWriter() {}
 
-  static Node tree(Agenda agenda) {
+  static Branch tree(Agenda agenda) {
     Branch branch =
         new Branch()
             .put("format", AgendaFormat.NAME)
@@ -28,7 +29,16 @@ final class AgendaWriter {
         .put("items", Branch.list(agenda.items(), AgendaWriter::tree))
         .put("buffer", Times.minutes(agenda.buffer()))
         .put("curve", Branch.list(agenda.curve(), Levels::tree))
-        .put("figures", FiguresForm.tree(agenda.figures()))
+        .put("figures", FiguresForm.tree(agenda.figures()));
+  }
+
+  static Node tree(Proof proof) {
+    return new Branch()
+        .put("best", proof.best())
+        .put("cost", proof.cost())
+        .put("bound", proof.bound())
+        .put("labels", proof.labels())
+        .put("milliseconds", proof.time().toMillis())
         .end();
   }
 

@@ -18,8 +18,7 @@ public final class Embedded {
   /** Prints when each exercise starts, or why nothing fits. */
   public static void main(String[] args) {
     Brief brief =
-        Brief.builder(
-                "What next?", "choose-a-direction", Mode.REMOTE, 9, Duration.ofMinutes(210))
+        Brief.builder("What next?", "choose-a-direction", Mode.REMOTE, 9, Duration.ofMinutes(210))
             .build();
     Composition answer = Composer.of(BuiltIn.catalog()).compose(brief, Budget.USUAL);
     if (answer instanceof Composed composed) {

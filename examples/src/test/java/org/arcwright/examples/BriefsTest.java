@@ -43,7 +43,9 @@ class BriefsTest {
         briefs().stream().map(file -> BriefFormat.read(file, BuiltIn.catalog())).toList();
 
     assertThat(all).extracting(Brief::goal).doesNotHaveDuplicates().hasSizeGreaterThanOrEqualTo(6);
-    assertThat(all).extracting(brief -> brief.mode().word()).contains("remote", "in-person", "hybrid");
+    assertThat(all)
+        .extracting(brief -> brief.mode().word())
+        .contains("remote", "in-person", "hybrid");
     Set<Integer> sizes = new TreeSet<>();
     all.forEach(brief -> sizes.add(brief.group().count()));
     assertThat(sizes).contains(4, 9, 24);

@@ -61,8 +61,7 @@ final class Repository {
             Style.PLAIN,
             Terminal.PAGE,
             false);
-    String[] args =
-        Arrays.stream(words).map(word -> located(scratch, word)).toArray(String[]::new);
+    String[] args = Arrays.stream(words).map(word -> located(scratch, word)).toArray(String[]::new);
     int code = Main.run(terminal, args);
     return new Ran(code, out.toString(UTF_8), err.toString(UTF_8));
   }

@@ -122,5 +122,4 @@ final class AgendaTable {
   private static String before() {
     return " ".repeat(GAP.length() + TIME + GAP.length() + MINUTES + GAP.length() + NUMBER + 3);
   }
-
 }

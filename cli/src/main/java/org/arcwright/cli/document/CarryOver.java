@@ -52,7 +52,8 @@ final class CarryOver {
     List<String> links = new ArrayList<>();
     takers.forEach(
         (taken, titles) ->
-            links.add(Words.list(titles) + (titles.size() == 1 ? " takes" : " take") + " up " + taken));
+            links.add(
+                Words.list(titles) + (titles.size() == 1 ? " takes" : " take") + " up " + taken));
     return links;
   }
 }

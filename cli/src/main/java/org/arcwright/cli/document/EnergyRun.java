@@ -6,7 +6,9 @@ import org.arcwright.agenda.AgendaItem.Activity;
 
 /** Says how energy runs, and where it is furthest from the curve. */
 final class EnergyRun {
-  /** Minutes times tenths under which a distance is not worth a sentence: ten minutes, one level. */
+  /**
+   * Minutes times tenths under which a distance is not worth a sentence: ten minutes, one level.
+   */
   private static final int WORTH_SAYING = 100;
 
   private EnergyRun() {}

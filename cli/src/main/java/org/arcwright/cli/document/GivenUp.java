@@ -82,8 +82,7 @@ final class GivenUp {
       Instance.Phase phase = instance.phases().get(i);
       int over = minutes.getOrDefault(phase.name(), 0) - phase.target();
       if (over != 0) {
-        parts.add(
-            Words.quoted(answer.agenda().phases().get(i).title()) + " " + moreOrLess(over));
+        parts.add(Words.quoted(answer.agenda().phases().get(i).title()) + " " + moreOrLess(over));
       }
     }
     return "phases differ from their share of the time: " + Words.list(parts);

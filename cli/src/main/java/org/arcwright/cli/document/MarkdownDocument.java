@@ -80,7 +80,11 @@ public final class MarkdownDocument {
 
   private void activity(Activity activity, int number) {
     String purpose =
-        answer.exercise(activity).map(Exercise::purpose).map(text -> "<br>" + plain(text)).orElse("");
+        answer
+            .exercise(activity)
+            .map(Exercise::purpose)
+            .map(text -> "<br>" + plain(text))
+            .orElse("");
     timed(
         activity.start(),
         activity.end(),

@@ -18,8 +18,7 @@ final class Particulars {
     parts.add(agenda.people() == 1 ? "1 person" : agenda.people() + " people");
     clock.date().ifPresent(parts::add);
     String hours = clock.at(Duration.ZERO) + dash + clock.at(agenda.cap());
-    parts.add(
-        clock.zone().map(zone -> hours + " (" + zone + ")").orElse(Words.time(agenda.cap())));
+    parts.add(clock.zone().map(zone -> hours + " (" + zone + ")").orElse(Words.time(agenda.cap())));
     return parts;
   }
 }

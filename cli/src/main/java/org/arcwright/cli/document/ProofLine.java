@@ -10,8 +10,7 @@ final class ProofLine {
   /** For whoever composed it. */
   static String full(Answer answer) {
     Proof proof = answer.composed().proof();
-    String work =
-        Words.grouped(proof.labels()) + " search steps, " + seconds(proof.time()) + " s";
+    String work = Words.grouped(proof.labels()) + " search steps, " + seconds(proof.time()) + " s";
     String considered = considered(answer);
     if (proof.best()) {
       return "Proven best: no agenda from the "
@@ -53,7 +52,9 @@ final class ProofLine {
   }
 
   private static long percent(Proof proof) {
-    return proof.cost() == 0 ? 0 : (100 * (proof.cost() - proof.bound()) + proof.cost() - 1) / proof.cost();
+    return proof.cost() == 0
+        ? 0
+        : (100 * (proof.cost() - proof.bound()) + proof.cost() - 1) / proof.cost();
   }
 
   /** {@code 0.21}, never less than a hundredth. */

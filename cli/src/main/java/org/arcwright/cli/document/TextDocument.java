@@ -60,7 +60,12 @@ public final class TextDocument {
     for (GivenUp.Loss loss : GivenUp.losses(answer)) {
       String unit = sentences.isEmpty() ? " (" + GivenUp.unit(answer) + ")" : "";
       sentences.add(
-          Words.sentence(loss.text()) + ": " + Words.grouped(loss.points()) + " points" + unit + ".");
+          Words.sentence(loss.text())
+              + ": "
+              + Words.grouped(loss.points())
+              + " points"
+              + unit
+              + ".");
     }
     return sentences;
   }

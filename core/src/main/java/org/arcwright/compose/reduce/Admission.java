@@ -45,8 +45,10 @@ final class Admission {
     return usual;
   }
 
-  /** Why the exercise is left out, in words that may follow its title and a colon; else null. What stands
-   * before a colon in it is the same for all exercises that are refused for one cause. */
+  /**
+   * Why the exercise is left out, in words that may follow its title and a colon; else null. What
+   * stands before a colon in it is the same for all exercises that are refused for one cause.
+   */
   @Nullable String refusal(Exercise exercise) {
     if (leaveOut.contains(exercise.id())) {
       return "left out by the brief";
