@@ -140,19 +140,32 @@ final class Diagnosis {
     }
   }
 
+  /** For each phase its fewest shortest exercises, or the one that leaves what only it can. */
   private int leastForPhases() {
+    Set<String> earlier = new HashSet<>(instance.initial());
     int sum = 0;
     for (Phase phase : instance.phases()) {
-      int shortest =
-          instance.candidates().stream()
-              .filter(candidate -> allows(phase, candidate))
-              .mapToInt(Diagnosis::shortest)
-              .sorted()
-              .limit(phase.count().min())
-              .sum();
-      sum += Math.max(phase.minutes().min(), shortest);
+      List<Candidate> allowed =
+          instance.candidates().stream().filter(candidate -> allows(phase, candidate)).toList();
+      int least =
+          allowed.stream().mapToInt(Diagnosis::shortest).sorted().limit(phase.count().min()).sum();
+      for (String product : phase.yields()) {
+        if (!earlier.contains(product)) {
+          least = Math.max(least, shortestThatLeaves(product, allowed));
+        }
+      }
+      allowed.forEach(candidate -> earlier.addAll(candidate.yields()));
+      sum += Math.max(phase.minutes().min(), least);
     }
     return sum;
+  }
+
+  private static int shortestThatLeaves(String product, List<Candidate> candidates) {
+    return candidates.stream()
+        .filter(candidate -> candidate.yields().contains(product))
+        .mapToInt(Diagnosis::shortest)
+        .min()
+        .orElse(0);
   }
 
   private int leastForWishes() {

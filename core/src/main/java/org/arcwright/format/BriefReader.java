@@ -15,6 +15,7 @@ import org.arcwright.brief.OwnItem;
 import org.arcwright.brief.Rhythm;
 import org.arcwright.brief.Wishes;
 import org.arcwright.catalog.Catalog;
+import org.arcwright.catalog.Checks;
 import org.arcwright.catalog.Goal;
 import org.arcwright.catalog.Mode;
 import org.arcwright.format.tree.Faults;
@@ -86,8 +87,8 @@ final class BriefReader {
               Brief.builder(title, goal, mode, people.count(), cap.orElseThrow())
                   .acquaintance(people.acquaintance())
                   .openness(people.openness())
-                  .tools(tools)
-                  .given(given)
+                  .tools(Checks.ids("tools", tools))
+                  .given(Checks.ids("given", given))
                   .wishes(wishes.orElse(Wishes.NONE));
           start.ifPresent(builder::start);
           rhythm.ifPresent(builder::rhythm);

@@ -8,6 +8,8 @@ import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import org.arcwright.brief.Defaults;
 import org.arcwright.brief.Meal;
 import org.arcwright.brief.Moment;
@@ -94,12 +96,24 @@ final class BriefTimes {
     }
   }
 
+  /** The zone of that city, or the city with nearly that name on the same continent. */
   private static Optional<String> nearestZone(String text) {
-    return ZoneId.getAvailableZoneIds().stream()
-        .filter(id -> id.substring(id.lastIndexOf('/') + 1).equalsIgnoreCase(text))
-        .sorted()
-        .findFirst()
-        .or(() -> Nearest.to(text, ZoneId.getAvailableZoneIds()));
+    Set<String> zones = new TreeSet<>(ZoneId.getAvailableZoneIds());
+    for (String zone : zones) {
+      if (zone.substring(zone.lastIndexOf('/') + 1).equalsIgnoreCase(text)) {
+        return Optional.of(zone);
+      }
+    }
+    String continent = text.substring(0, text.lastIndexOf('/') + 1);
+    Set<String> cities = new TreeSet<>();
+    for (String zone : zones) {
+      if (zone.startsWith(continent)) {
+        cities.add(zone.substring(continent.length()));
+      }
+    }
+    return cities.isEmpty()
+        ? Nearest.to(text, zones)
+        : Nearest.to(text.substring(continent.length()), cities).map(city -> continent + city);
   }
 
   Optional<Rhythm> rhythm(Node node, Mode mode) {
@@ -167,7 +181,6 @@ final class BriefTimes {
     Optional<Range> at = own.required("at").flatMap(this::window);
     Optional<Duration> length =
         own.required("minutes").flatMap(n -> Times.minutes(n, "minutes", all));
-    own.alias("meal", node.at("at"));
     return own.build(
         () -> new Meal(at.orElseThrow().from(), at.orElseThrow().to(), length.orElseThrow()));
   }
@@ -180,22 +193,20 @@ final class BriefTimes {
       faults.add(node, "at", "write when it may start, such as 12:00..12:45 or 2h..2h30m");
       return Optional.empty();
     }
-    Optional<Duration> earliest = offset(from.get(), node);
-    Optional<Duration> latest = offset(to.get(), node);
+    boolean clock = from.get() instanceof Moment.Clock || to.get() instanceof Moment.Clock;
+    if (clock && !startWritten) {
+      faults.add(node, "at", "a time of day needs a start; add start and zone to the brief");
+    }
+    Optional<Duration> earliest = offset(from.get());
+    Optional<Duration> latest = offset(to.get());
     return earliest.flatMap(e -> latest.map(l -> new Range(e, l)));
   }
 
-  private Optional<Duration> offset(Moment moment, Node node) {
+  private Optional<Duration> offset(Moment moment) {
     if (moment instanceof Moment.After after) {
       return Optional.of(after.duration());
     }
-    if (start.isPresent()) {
-      return Optional.of(moment.after(start.get()));
-    }
-    if (!startWritten) {
-      faults.add(node, "at", "a time of day needs a start; add start and zone to the brief");
-    }
-    return Optional.empty();
+    return start.map(moment::after);
   }
 
   /** A time within the workshop. */

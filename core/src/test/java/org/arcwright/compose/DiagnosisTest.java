@@ -104,6 +104,18 @@ class DiagnosisTest {
   }
 
   @Test
+  void a_cap_under_what_it_takes_to_leave_the_work_products() {
+    List<Exercise> exercises = new ArrayList<>(without(e -> e.kind() == Kind.REFLECTION));
+    exercises.add(SampleExercise.of("stars", Kind.REFLECTION, 5, 5, 5, "feedback").build());
+    exercises.add(SampleExercise.of("letters", Kind.REFLECTION, 20, 20, 20, "takeaways").build());
+
+    assertThat(reasons(brief(60), Sample.only(exercises)))
+        .containsExactly(
+            "The shortest agenda takes at least 65 minutes (exercises 55, breaks 0, buffer 10); the"
+                + " time at hand is 60.");
+  }
+
+  @Test
   void stretches_too_short_for_any_agenda_without_breaks() {
     BriefBuilder unbroken = brief(120).rhythm(new Rhythm(minutes(0), minutes(35), minutes(0)));
 

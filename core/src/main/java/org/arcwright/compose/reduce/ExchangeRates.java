@@ -1,5 +1,6 @@
 package org.arcwright.compose.reduce;
 
+import java.util.Set;
 import org.arcwright.compose.instance.Instance.Weights;
 
 /**
@@ -15,6 +16,8 @@ import org.arcwright.compose.instance.Instance.Weights;
  *   <tr><td>suitability 2 (works) instead of 3 (at its best)</td><td>100</td><td>10</td></tr>
  *   <tr><td>suitability 1 (possible with effort) instead of 3</td><td>400</td><td>40</td></tr>
  *   <tr><td>an exercise used last time</td><td>500</td><td>50</td></tr>
+ *   <tr><td>an exercise more, which has to be explained</td><td>50</td><td>5</td></tr>
+ *   <tr><td>an exercise beside the point of the goal</td><td>300</td><td>30</td></tr>
  *   <tr><td>five minutes squeezed out of an exercise</td><td>100</td><td>10</td></tr>
  *   <tr><td>five minutes more than an exercise usually takes</td><td>50</td><td>5</td></tr>
  *   <tr><td>five minutes too many or too few in a phase</td><td>25</td><td>2½</td></tr>
@@ -58,6 +61,18 @@ final class ExchangeRates {
 
   /** Points for an exercise that this group knows already. */
   static final int USED_LAST_TIME = 500;
+
+  /** Points for each exercise: it has to be explained, and people have to settle into it. */
+  static final int EACH = 50;
+
+  /** Points for an exercise that does not lead to the goal; see {@link Purpose}. */
+  static final int BESIDE_THE_POINT = 300;
+
+  /** Work products that help on the way to any goal. */
+  static final Set<String> ALWAYS_OF_USE = Set.of("themes", "criteria", "feedback");
+
+  /** Work products that say nothing of what they are about: any list is one. */
+  static final Set<String> OF_ANY_MATTER = Set.of("items");
 
   /** Points for each minute under the usual length: people feel hurried. */
   static final int SQUEEZED = 20;

@@ -16,17 +16,22 @@ final class ExerciseCost {
   private final Mode mode;
   private final Acquaintance acquaintance;
   private final Set<String> usedLastTime;
+  private final Purpose purpose;
 
-  ExerciseCost(Brief brief) {
+  ExerciseCost(Brief brief, Purpose purpose) {
     this.people = brief.group().count();
     this.mode = brief.mode();
     this.acquaintance = brief.group().acquaintance();
     this.usedLastTime = brief.wishes().usedLastTime();
+    this.purpose = purpose;
   }
 
   /** In points, zero or more. The brief must allow the exercise. */
   int of(Exercise exercise) {
-    int cost = ExchangeRates.suitability(exercise.in(mode).fit());
+    int cost = ExchangeRates.EACH + ExchangeRates.suitability(exercise.in(mode).fit());
+    if (!purpose.isServedBy(exercise)) {
+      cost += ExchangeRates.BESIDE_THE_POINT;
+    }
     if (usedLastTime.contains(exercise.id())) {
       cost += ExchangeRates.USED_LAST_TIME;
     }

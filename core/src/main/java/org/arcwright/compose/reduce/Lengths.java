@@ -14,16 +14,16 @@ import org.arcwright.catalog.Minutes;
 record Lengths(List<Integer> minutes, List<Integer> costs, int shortest) {
   /**
    * All multiples of the grid from {@code range.min} to {@code range.max}, or the next above if
-   * there is none between; none over {@code longest}. The one nearest to the typical length, the
-   * longer on ties, counts as usual and costs nothing: an exercise is not to be preferred because
-   * its minutes happen to be round.
+   * there is none between; none over {@code longest}. The multiple nearest to the typical length,
+   * the longer on ties, counts as usual and costs nothing, so that no exercise is preferred because
+   * its minutes happen to be round; nor does it cost to be no shorter than the grid allows.
    */
   static Lengths of(Minutes range, int grid, int longest) {
     long cell = grid * 60L;
     int first = (int) ((range.min().toSeconds() + cell - 1) / cell) * grid;
     int last = Math.max(first, (int) (range.max().toSeconds() / cell) * grid);
     int usual = (int) ((range.typical().toSeconds() + cell / 2) / cell) * grid;
-    usual = Math.min(last, Math.max(first, usual));
+    usual = Math.max(first, usual);
     List<Integer> minutes = new ArrayList<>();
     List<Integer> costs = new ArrayList<>();
     for (int length = first; length <= Math.min(last, longest); length += grid) {

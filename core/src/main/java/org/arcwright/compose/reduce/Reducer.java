@@ -162,7 +162,7 @@ public final class Reducer {
   }
 
   private void dropUnreachable(List<Allowed> allowed) {
-    Reach reach = Reach.of(given, allowed.stream().map(Allowed::exercise).toList());
+    Reach reach = Reach.of(given, exercises(allowed));
     allowed.removeIf(
         entry -> {
           String missing = reach.missing(entry.exercise());
@@ -173,6 +173,10 @@ public final class Reducer {
               entry.exercise().id(), "needs what nothing here leaves: the " + title(missing));
           return true;
         });
+  }
+
+  private static List<Exercise> exercises(List<Allowed> allowed) {
+    return allowed.stream().map(Allowed::exercise).toList();
   }
 
   private String title(String product) {
@@ -191,7 +195,8 @@ public final class Reducer {
   }
 
   private List<Candidate> candidates(List<Allowed> allowed, Set<String> products) {
-    ExerciseCost cost = new ExerciseCost(brief);
+    Purpose purpose = new Purpose(goal, given, exercises(allowed));
+    ExerciseCost cost = new ExerciseCost(brief, purpose);
     int people = brief.group().count();
     List<Candidate> candidates = new ArrayList<>(allowed.size());
     for (Allowed entry : allowed) {

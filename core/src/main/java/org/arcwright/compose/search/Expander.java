@@ -98,17 +98,13 @@ final class Expander {
         return;
       }
       int format = stage.moveFormat[k];
-      long rest =
-          bound.at(
-                  t + length,
-                  stage.number,
-                  meals,
-                  count,
-                  cells,
-                  s + length,
-                  format,
-                  mask | stage.moveGain[k])
-              - credit;
+      int grown = mask | stage.moveGain[k];
+      long after =
+          bound.at(t + length, stage.number, meals, count, cells, s + length, format, grown);
+      if (after >= Model.INFINITE) {
+        continue;
+      }
+      long rest = after - credit;
       long before = paid + (format == last ? monotony : 0);
       if (before + cheapest[k] + rest >= ceiling) {
         continue;
@@ -248,8 +244,12 @@ final class Expander {
     int cells = labels.cells(parent);
     long price = labels.prices[parent] + extra + model.breakTie(t, length);
     int mask = stage.gather(labels.products[parent]);
-    long rest =
+    long after =
         bound.at(t + length, stage.number, meals, count, cells, 0, labels.formats[parent], mask);
+    if (after >= Model.INFINITE) {
+      return;
+    }
+    long rest = after - credit(parent) - (action == Labels.BREAK ? model.toll : 0);
     if (price + rest < ceiling) {
       long state = Labels.state(stage.number, meals, count, cells, t + length, 0);
       int label = labels.add(parent, action, length, state, price, price + rest);

@@ -72,7 +72,7 @@ final class Model {
     this.monotony = pack(weights.monotony());
     this.monotonyAcrossBreak = pack(weights.monotonyAcrossBreak());
     this.pause = pack(weights.pause());
-    this.toll = toll(instance);
+    this.toll = toll(weights);
     this.idle = new long[cells + 1];
     for (int left = 0; left <= cells; left++) {
       idle[left] = pack((long) weights.idle() * grid * left);
@@ -84,11 +84,10 @@ final class Model {
     this.prefixes = new int[stages.length + 1][];
   }
 
-  private long toll(Instance instance) {
-    Instance.Weights weights = instance.weights();
+  /** The buffer that a break saves, at three quarters of what a minute is worth at the most. */
+  private long toll(Instance.Weights weights) {
     long minuteWorth = (long) weights.share() + weights.idle();
-    return pack(
-        minuteWorth * breakCells * grid * bufferPercent / 100 * Long.getLong("toll", 100) / 100);
+    return pack(minuteWorth * breakCells * grid * bufferPercent * 3 / 400);
   }
 
   /** A cost without a tie; too large a one counts as impossible. */

@@ -36,24 +36,37 @@ class ExchangeRatesTest {
   }
 
   @Test
+  void one_more_exercise_is_as_bad_as_five_minutes_one_level_off() {
+    assertThat(candidate(reduce(brief(90)), "dots").cost()).isEqualTo(levelOff(5));
+  }
+
+  @Test
+  void an_exercise_beside_the_point_is_as_bad_as_half_an_hour_one_level_off() {
+    SampleExercise opinions =
+        SampleExercise.of("sample", Kind.DIVERGENT, 10, 15, 20, "introductions");
+
+    assertThat(extra(brief(90), opinions)).isEqualTo(levelOff(30));
+  }
+
+  @Test
   void suitability_2_instead_of_3_is_as_bad_as_ten_minutes_one_level_off() {
-    assertThat(cost(brief(90), sample().in(Mode.REMOTE, 3))).isZero();
-    assertThat(cost(brief(90), sample().in(Mode.REMOTE, 2))).isEqualTo(levelOff(10));
-    assertThat(cost(brief(90), sample().in(Mode.REMOTE, 1))).isEqualTo(levelOff(40));
+    assertThat(extra(brief(90), sample().in(Mode.REMOTE, 3))).isZero();
+    assertThat(extra(brief(90), sample().in(Mode.REMOTE, 2))).isEqualTo(levelOff(10));
+    assertThat(extra(brief(90), sample().in(Mode.REMOTE, 1))).isEqualTo(levelOff(40));
   }
 
   @Test
   void suitability_counts_in_the_brief_s_own_mode() {
     SampleExercise sample = sample().in(Mode.REMOTE, 1).in(Mode.IN_PERSON, 2);
 
-    assertThat(cost(Sample.brief(Mode.IN_PERSON, 8, 90), sample)).isEqualTo(levelOff(10));
+    assertThat(extra(Sample.brief(Mode.IN_PERSON, 8, 90), sample)).isEqualTo(levelOff(10));
   }
 
   @Test
   void an_exercise_used_last_time_is_as_bad_as_fifty_minutes_one_level_off() {
     Wishes wishes = new Wishes(Set.of(), Set.of(), List.of(), Set.of("sample"));
 
-    assertThat(cost(brief(90).wishes(wishes), sample())).isEqualTo(levelOff(50));
+    assertThat(extra(brief(90).wishes(wishes), sample())).isEqualTo(levelOff(50));
   }
 
   @Test
@@ -98,38 +111,38 @@ class ExchangeRatesTest {
   void strangers_want_to_know_who_is_there() {
     BriefBuilder strangers = brief(90).acquaintance(Acquaintance.STRANGERS);
 
-    assertThat(candidate(reduce(strangers), "race").cost()).isEqualTo(levelOff(20));
-    assertThat(candidate(reduce(strangers), "names").cost()).isZero();
-    assertThat(candidate(reduce(strangers), "dots").cost()).isZero();
+    assertThat(extra(strangers, "race")).isEqualTo(levelOff(20));
+    assertThat(extra(strangers, "names")).isZero();
+    assertThat(extra(strangers, "dots")).isZero();
   }
 
   @Test
   void colleagues_need_no_introductions() {
     BriefBuilder colleagues = brief(90).acquaintance(Acquaintance.COLLEAGUES);
 
-    assertThat(candidate(reduce(colleagues), "names").cost()).isEqualTo(levelOff(10));
-    assertThat(candidate(reduce(colleagues), "race").cost()).isZero();
+    assertThat(extra(colleagues, "names")).isEqualTo(levelOff(10));
+    assertThat(extra(colleagues, "race")).isZero();
   }
 
   @Test
   void some_know_some_so_either_will_do() {
-    assertThat(candidate(reduce(brief(90)), "names").cost()).isZero();
-    assertThat(candidate(reduce(brief(90)), "race").cost()).isZero();
+    assertThat(extra(brief(90), "names")).isZero();
+    assertThat(extra(brief(90), "race")).isZero();
   }
 
   @Test
   void six_small_groups_can_be_looked_after_and_each_one_more_costs() {
-    assertThat(cost(Sample.brief(Mode.REMOTE, 30, 90), sample().groups(3, 5))).isZero();
-    assertThat(cost(Sample.brief(Mode.REMOTE, 31, 90), sample().groups(3, 5)))
+    assertThat(extra(Sample.brief(Mode.REMOTE, 30, 90), sample().groups(3, 5))).isZero();
+    assertThat(extra(Sample.brief(Mode.REMOTE, 31, 90), sample().groups(3, 5)))
         .isEqualTo(levelOff(2));
-    assertThat(cost(Sample.brief(Mode.REMOTE, 200, 90), sample().groups(3, 5)))
+    assertThat(extra(Sample.brief(Mode.REMOTE, 200, 90), sample().groups(3, 5)))
         .isEqualTo(levelOff(20));
   }
 
   @Test
   void asking_for_less_openness_than_allowed_is_fine() {
-    assertThat(cost(brief(90).openness(3), sample().openness(0))).isZero();
-    assertThat(cost(brief(90).openness(3), sample().openness(3))).isZero();
+    assertThat(extra(brief(90).openness(3), sample().openness(0))).isZero();
+    assertThat(extra(brief(90).openness(3), sample().openness(3))).isZero();
   }
 
   private static int levelOff(int minutes) {
@@ -144,8 +157,13 @@ class ExchangeRatesTest {
     return SampleExercise.of("sample", Kind.DIVERGENT, 10, 15, 20, "idea-pool");
   }
 
-  private static int cost(BriefBuilder brief, SampleExercise sample) {
+  private static int extra(BriefBuilder brief, SampleExercise sample) {
     Exercise exercise = sample.build();
-    return candidate(reduce(brief, exercise), exercise.id()).cost();
+    return candidate(reduce(brief, exercise), exercise.id()).cost() - levelOff(5);
+  }
+
+  /** What it costs beside the five minutes that each exercise costs. */
+  private static int extra(BriefBuilder brief, String id) {
+    return candidate(reduce(brief), id).cost() - levelOff(5);
   }
 }

@@ -47,6 +47,18 @@ class LengthsTest {
   }
 
   @Test
+  void cost_as_squeezed_when_the_multiple_nearest_to_the_typical_length_is_over_the_range() {
+    assertThat(of(4.5, 8, 9).minutes()).containsExactly(5);
+    assertThat(of(4.5, 8, 9).costs()).containsExactly(100);
+  }
+
+  @Test
+  void cost_nothing_when_they_are_as_short_as_the_grid_allows() {
+    assertThat(of(11, 12, 14).minutes()).containsExactly(15);
+    assertThat(of(11, 12, 14).costs()).containsExactly(0);
+  }
+
+  @Test
   void take_the_longer_one_as_usual_when_two_are_as_near() {
     assertThat(of(10, 17.5, 25).costs()).containsExactly(200, 100, 0, 50);
   }

@@ -51,7 +51,7 @@ class ReducerTest {
                 "solo",
                 List.of("question"),
                 List.of("idea-pool"),
-                0));
+                50));
   }
 
   @Test

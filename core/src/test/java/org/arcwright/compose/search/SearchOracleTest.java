@@ -41,11 +41,10 @@ class SearchOracleTest {
     equalsEnumeration(LongStream.range(500, 10_000));
   }
 
-  /** Seeds that the general solver proves in about a second. */
+  /** Seeds that the general solver proves in less than a second. */
   @Test
   void equalsTheGeneralSolverOnMiddlingInstances() {
-    equalsGeneralSolver(
-        LongStream.of(0, 1, 2, 4, 6, 7, 9, 13, 17, 19, 23, 24, 25, 30, 37, 42, 46, 47, 55, 58));
+    equalsGeneralSolver(LongStream.of(1, 2, 6, 7, 9, 13, 17, 19, 24, 25, 30, 37, 42, 46, 58));
   }
 
   @Test

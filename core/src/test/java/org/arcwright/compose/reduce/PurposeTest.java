@@ -1,0 +1,72 @@
+package org.arcwright.compose.reduce;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.arcwright.catalog.Exercise;
+import org.arcwright.catalog.Kind;
+import org.junit.jupiter.api.Test;
+
+/** Which exercises lead to choosing a venue, and which are beside the point. */
+class PurposeTest {
+  private static final Exercise IDEAS = divergent("ideas", "idea-pool", "items");
+  private static final Exercise RISKS = divergent("risks", "risks", "items");
+  private static final Exercise PROPOSALS = convergent("proposals", "options");
+  private static final Exercise CAUSES = convergent("causes", "causes");
+  private static final Exercise GROUPING = convergent("grouping", "themes");
+  private static final Exercise REPHRASING = convergent("rephrasing", "question");
+  private static final Exercise SORTING = convergent("sorting", "shortlist");
+  private static final Exercise MATRIX =
+      SampleExercise.of("matrix", Kind.DECISION, 5, 5, 5, "decision").needs("options").build();
+  private static final Exercise WISHES =
+      SampleExercise.of("wishes", Kind.DIVERGENT, 5, 5, 5, "idea-pool").needs("question").build();
+
+  @Test
+  void what_a_phase_of_their_kind_must_leave_is_to_the_point() {
+    assertThat(serving(IDEAS, SORTING, MATRIX)).containsExactly(IDEAS, SORTING, MATRIX);
+  }
+
+  @Test
+  void what_only_another_kind_s_phase_must_leave_is_not() {
+    assertThat(serving(convergent("odd", "idea-pool"))).isEmpty();
+  }
+
+  @Test
+  void what_these_need_is_to_the_point() {
+    assertThat(serving(PROPOSALS)).isEmpty();
+    assertThat(serving(PROPOSALS, MATRIX)).containsExactly(PROPOSALS, MATRIX);
+  }
+
+  @Test
+  void groups_of_ideas_are_of_use_on_any_way() {
+    assertThat(serving(GROUPING)).containsExactly(GROUPING);
+  }
+
+  @Test
+  void another_matter_is_beside_the_point_even_if_it_leaves_a_list_too() {
+    Exercise dots =
+        SampleExercise.of("dots", Kind.CONVERGENT, 5, 5, 5, "shortlist").needs("items").build();
+
+    assertThat(serving(RISKS, CAUSES, dots)).containsExactly(dots);
+  }
+
+  @Test
+  void what_exists_beforehand_need_not_be_made_again() {
+    assertThat(serving(REPHRASING, WISHES)).containsExactly(WISHES);
+  }
+
+  private static List<Exercise> serving(Exercise... allowed) {
+    Purpose purpose = new Purpose(Sample.goal(), Set.of("question"), List.of(allowed));
+    return Stream.of(allowed).filter(purpose::isServedBy).toList();
+  }
+
+  private static Exercise divergent(String id, String... yields) {
+    return SampleExercise.of(id, Kind.DIVERGENT, 5, 5, 5, yields).build();
+  }
+
+  private static Exercise convergent(String id, String... yields) {
+    return SampleExercise.of(id, Kind.CONVERGENT, 5, 5, 5, yields).build();
+  }
+}
