@@ -58,29 +58,27 @@ public record Brief(
     meals = List.copyOf(meals);
     ownItems = List.copyOf(ownItems);
     Checks.ids("own-items", ownItems.stream().map(OwnItem::id).toList());
-    for (Meal meal : meals) {
-      if (meal.earliest().compareTo(cap) >= 0) {
-        throw new InvalidValueException(
-            "meal",
-            meal.earliest().toMinutes() + " min after the start",
-            "it must start before the workshop ends at " + cap.toMinutes() + " min");
+    for (int i = 0; i < meals.size(); i++) {
+      within("meals[" + i + "].at", meals.get(i).earliest(), cap);
+    }
+    for (int i = 0; i < wishes.pins().size(); i++) {
+      String field = "wishes.pin[" + i + "].at";
+      within(field, offset(field, wishes.pins().get(i).at(), start), cap);
+    }
+    for (int i = 0; i < ownItems.size(); i++) {
+      String field = "own-items[" + i + "].at";
+      Optional<Moment> at = ownItems.get(i).at();
+      if (at.isPresent()) {
+        within(field, offset(field, at.get(), start), cap);
       }
-    }
-    for (Wishes.Pin pin : wishes.pins()) {
-      within("pin", pin.exercise(), pin.at(), start, cap);
-    }
-    for (OwnItem item : ownItems) {
-      item.at().ifPresent(at -> within("own-items", item.id(), at, start, cap));
     }
   }
 
-  private static void within(
-      String field, String what, Moment at, Optional<ZonedDateTime> start, Duration cap) {
-    Duration offset = offset(field, at, start);
+  private static void within(String field, Duration offset, Duration cap) {
     if (offset.compareTo(cap) >= 0) {
       throw new InvalidValueException(
           field,
-          what + " at " + offset.toMinutes() + " min",
+          offset.toMinutes() + " min after the start",
           "it must start before the workshop ends at " + cap.toMinutes() + " min");
     }
   }
@@ -98,17 +96,14 @@ public record Brief(
     if (at instanceof Moment.After after) {
       return after.duration();
     }
-    Moment.Clock clock = (Moment.Clock) at;
     ZonedDateTime begin =
         start.orElseThrow(
             () ->
                 new InvalidValueException(
-                    field, clock.time(), "a clock time needs a start; add start: to the brief"));
-    ZonedDateTime then = begin.with(clock.time());
-    if (then.isBefore(begin)) {
-      then = then.plusDays(1);
-    }
-    return Duration.between(begin, then);
+                    field,
+                    ((Moment.Clock) at).time(),
+                    "a time of day needs a start; add start and zone to the brief"));
+    return at.after(begin);
   }
 
   /** Starts a brief; all else comes from {@link Defaults} until it is set. */

@@ -3,12 +3,19 @@ package org.arcwright.brief;
 import java.time.Duration;
 import java.util.List;
 import org.arcwright.brief.Group.Acquaintance;
+import org.arcwright.catalog.Format;
 import org.arcwright.catalog.Mode;
 
 /** What applies when a brief is silent, each figure with what it rests on. */
 public final class Defaults {
   /** Some people know some: the usual client group. Common practice, no source. */
   public static final Acquaintance ACQUAINTANCE = Acquaintance.MIXED;
+
+  /** Energy of an own item: people mostly listen. Common practice, no source. */
+  public static final int OWN_ITEM_ENERGY = 2;
+
+  /** Format of an own item: a talk, a demo, a welcome. Common practice, no source. */
+  public static final Format OWN_ITEM_FORMAT = Format.PLENARY;
 
   /**
    * Remote and hybrid: a break every 50 to 60 minutes, 10 minutes long. HSE L26: short breaks of 5

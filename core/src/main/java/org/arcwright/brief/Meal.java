@@ -15,13 +15,13 @@ public record Meal(Duration earliest, Duration latest, Duration length) {
   public Meal {
     if (earliest.isNegative() || earliest.compareTo(latest) > 0) {
       throw new InvalidValueException(
-          "meal",
+          "at",
           earliest.toMinutes() + " to " + latest.toMinutes() + " min after the start",
           "it starts after the workshop does, and the earliest start comes first");
     }
     if (length.toMinutes() < 5 || length.toMinutes() > 240) {
       throw new InvalidValueException(
-          "meal", length.toMinutes() + " min", "from 5 to 240 minutes is right");
+          "minutes", length.toMinutes() + " min", "from 5 to 240 minutes is right");
     }
   }
 }

@@ -2,10 +2,17 @@ package org.arcwright.brief;
 
 import java.time.Duration;
 import java.time.LocalTime;
+import java.time.ZonedDateTime;
 import org.arcwright.catalog.InvalidValueException;
 
 /** A time within the workshop. */
 public sealed interface Moment {
+  /**
+   * How long after the workshop's start it is. A time of day before the start's counts for the next
+   * day.
+   */
+  Duration after(ZonedDateTime start);
+
   /**
    * So long after the start.
    *
@@ -19,6 +26,11 @@ public sealed interface Moment {
             "at", duration.toMinutes() + " min", "not before the start");
       }
     }
+
+    @Override
+    public Duration after(ZonedDateTime start) {
+      return duration;
+    }
   }
 
   /**
@@ -26,5 +38,11 @@ public sealed interface Moment {
    *
    * @param time of day
    */
-  record Clock(LocalTime time) implements Moment {}
+  record Clock(LocalTime time) implements Moment {
+    @Override
+    public Duration after(ZonedDateTime start) {
+      ZonedDateTime then = start.with(time);
+      return Duration.between(start, then.isBefore(start) ? then.plusDays(1) : then);
+    }
+  }
 }

@@ -11,7 +11,7 @@ import org.arcwright.catalog.InvalidValueException;
  *
  * @param id unique among the brief's own items and the catalog's exercises
  * @param title in words
- * @param length exactly how long, over zero
+ * @param length exactly how long, 1 to 300 minutes
  * @param phase name of the phase it belongs to, if that matters
  * @param at when it starts, if that matters
  * @param energy how lively people are in it: 1 calm to 5 lively
@@ -29,7 +29,7 @@ public record OwnItem(
   public OwnItem {
     Checks.id("id", id);
     title = Checks.text("title", title, 120);
-    if (length.isZero() || length.isNegative() || length.toMinutes() > 300) {
+    if (length.toMinutes() < 1 || length.toMinutes() > 300) {
       throw new InvalidValueException(
           "minutes", length.toMinutes(), "from 1 to 300 minutes is right");
     }

@@ -1,15 +1,14 @@
 package org.arcwright.catalog;
 
+import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.regex.Pattern;
 
 /** The checks that the model's constructors share. */
 public final class Checks {
-  private static final Pattern ID = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)*");
-
   private Checks() {}
 
   /** Returns the text without outer white space; refuses a blank one or one over the limit. */
@@ -27,13 +26,27 @@ public final class Checks {
 
   /** Returns the id; refuses anything but lower-case letters, digits and single hyphens. */
   public static String id(String field, String value) {
-    if (value.length() > 80 || !ID.matcher(value).matches()) {
+    if (value.length() > 80 || !isId(value)) {
       throw new InvalidValueException(
           field,
           value.isEmpty() ? "empty" : value,
           "an id has at most 80 lower-case letters, digits and single hyphens");
     }
     return value;
+  }
+
+  /** A loop, for a regular expression takes its time when a program has just started. */
+  private static boolean isId(String value) {
+    boolean wordBefore = false;
+    for (int i = 0; i < value.length(); i++) {
+      char c = value.charAt(i);
+      boolean word = (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9');
+      if (!word && (c != '-' || !wordBefore)) {
+        return false;
+      }
+      wordBefore = word;
+    }
+    return wordBefore;
   }
 
   /** Returns the number; refuses one outside {@code least} to {@code most}. */
@@ -53,11 +66,15 @@ public final class Checks {
         throw new InvalidValueException(field, value, "it stands here twice; name it once");
       }
     }
-    return java.util.Collections.unmodifiableSet(seen);
+    return Collections.unmodifiableSet(seen);
   }
 
   /** Returns an immutable copy without outer white space; refuses a blank line. */
   public static List<String> lines(String field, List<String> values, int mostCharacters) {
-    return values.stream().map(line -> text(field, line, mostCharacters)).toList();
+    List<String> lines = new ArrayList<>(values.size());
+    for (String line : values) {
+      lines.add(text(field, line, mostCharacters));
+    }
+    return Collections.unmodifiableList(lines);
   }
 }

@@ -9,8 +9,9 @@ public final class Nearest {
   private Nearest() {}
 
   /**
-   * The known word nearest to {@code word} by edit distance (Levenshtein 1966), if one is near
-   * enough: at most a third of the letters differ. Time is the product of the lengths for each
+   * The known word nearest to {@code word}, if one is near enough: at most a third of the letters
+   * differ. The distance counts letters that are missing, added or other (Levenshtein 1966) and
+   * neighbours that changed places (Damerau 1964). Time is the product of the lengths for each
    * known word.
    */
   public static Optional<String> to(String word, Collection<String> known) {
@@ -23,20 +24,33 @@ public final class Nearest {
   }
 
   private static int distance(String a, String b) {
+    int[] twoBefore = new int[b.length() + 1];
+    int[] before = new int[b.length() + 1];
     int[] row = new int[b.length() + 1];
     for (int j = 0; j <= b.length(); j++) {
       row[j] = j;
     }
     for (int i = 1; i <= a.length(); i++) {
-      int diagonal = row[0];
+      int[] oldest = twoBefore;
+      twoBefore = before;
+      before = row;
+      row = oldest;
       row[0] = i;
       for (int j = 1; j <= b.length(); j++) {
-        int above = row[j];
-        int change = diagonal + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1);
-        row[j] = Math.min(change, Math.min(above, row[j - 1]) + 1);
-        diagonal = above;
+        int change = before[j - 1] + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1);
+        row[j] = Math.min(change, Math.min(before[j], row[j - 1]) + 1);
+        if (swapped(a, i, b, j)) {
+          row[j] = Math.min(row[j], twoBefore[j - 2] + 1);
+        }
       }
     }
     return row[b.length()];
+  }
+
+  private static boolean swapped(String a, int i, String b, int j) {
+    return i > 1
+        && j > 1
+        && a.charAt(i - 1) == b.charAt(j - 2)
+        && a.charAt(i - 2) == b.charAt(j - 1);
   }
 }

@@ -11,7 +11,12 @@ public interface Word {
 
   /** The constant written so, if there is one. */
   static <E extends Enum<E> & Word> Optional<E> find(Class<E> type, String word) {
-    return Arrays.stream(type.getEnumConstants()).filter(e -> e.word().equals(word)).findFirst();
+    for (E constant : type.getEnumConstants()) {
+      if (constant.word().equals(word)) {
+        return Optional.of(constant);
+      }
+    }
+    return Optional.empty();
   }
 
   /** All words of the type, for a message: {@code solo, pairs, small-groups or plenary}. */

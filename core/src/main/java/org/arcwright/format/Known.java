@@ -14,7 +14,9 @@ final class Known {
   /** An unknown word, or each unknown word of a list, is a fault. */
   static void check(Node words, String what, Collection<String> known, Faults faults) {
     if (words instanceof Sequence sequence) {
-      sequence.nodes().forEach(word -> check(word, what, known, faults));
+      for (Node word : sequence.nodes()) {
+        check(word, what, known, faults);
+      }
     } else if (words instanceof Scalar word && !known.contains(word.text())) {
       faults.add(
           word,

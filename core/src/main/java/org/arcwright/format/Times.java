@@ -4,6 +4,8 @@ import java.math.BigDecimal;
 import java.time.DateTimeException;
 import java.time.Duration;
 import java.time.LocalTime;
+import java.time.ZonedDateTime;
+import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -18,7 +20,8 @@ import org.arcwright.format.tree.Values;
 /** Durations and clock times as people write them, and as numbers of minutes. */
 final class Times {
   private static final Pattern UNITS = Pattern.compile("(?:(\\d{1,4})h)?(?:(\\d{1,5})m)?");
-  private static final Pattern CLOCK = Pattern.compile("(\\d{1,2}):(\\d{2})");
+  private static final Pattern CLOCK = Pattern.compile("(\\d{1,2}):([0-5]\\d)(?::([0-5]\\d))?");
+  private static final DateTimeFormatter START = DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm");
   private static final BigDecimal SECONDS = BigDecimal.valueOf(60);
 
   private Times() {}
@@ -84,6 +87,9 @@ final class Times {
       }
       return parsed;
     }
+    if (node instanceof Scalar scalar && scalar.type() == ScalarType.WHOLE) {
+      return Values.whole(node, what, faults).map(Duration::ofMinutes);
+    }
     Optional<BigDecimal> number = Values.number(node, what, faults);
     if (number.isEmpty()) {
       return Optional.empty();
@@ -111,9 +117,16 @@ final class Times {
   /** A time of day, if the text is one: {@code 9:30}. */
   static Optional<LocalTime> clock(String text) {
     Matcher matcher = CLOCK.matcher(text);
-    if (!matcher.matches() || number(matcher, 1) > 23 || number(matcher, 2) > 59) {
+    if (!matcher.matches() || number(matcher, 1) > 23) {
       return Optional.empty();
     }
-    return Optional.of(LocalTime.of((int) number(matcher, 1), (int) number(matcher, 2)));
+    return Optional.of(
+        LocalTime.of((int) number(matcher, 1), (int) number(matcher, 2), (int) number(matcher, 3)));
+  }
+
+  /** Writes when it starts, to the minute, and in which zone. */
+  static void putStart(Branch branch, Optional<ZonedDateTime> start) {
+    start.ifPresent(
+        time -> branch.put("start", START.format(time)).put("zone", time.getZone().getId()));
   }
 }

@@ -5,6 +5,7 @@ import java.util.Set;
 import org.arcwright.catalog.Catalog;
 import org.arcwright.format.tree.Faults;
 import org.arcwright.format.tree.Fields;
+import org.arcwright.format.tree.Node;
 
 /**
  * The words that exercises and goals may use.
@@ -26,17 +27,18 @@ record Vocabulary(Optional<Set<String>> products, Optional<Set<String>> tools) {
 
   /** An unknown work product under the key is a fault. */
   void checkProducts(Fields fields, String key, Faults faults) {
-    products.ifPresent(
-        known ->
-            fields
-                .optional(key)
-                .ifPresent(words -> Known.check(words, "work product", known, faults)));
+    check(fields.optional(key), "work product", products, faults);
   }
 
   /** An unknown tool under the key is a fault. */
   void checkTools(Fields fields, String key, Faults faults) {
-    tools.ifPresent(
-        known ->
-            fields.optional(key).ifPresent(words -> Known.check(words, "tool", known, faults)));
+    check(fields.optional(key), "tool", tools, faults);
+  }
+
+  private static void check(
+      Optional<Node> words, String what, Optional<Set<String>> known, Faults faults) {
+    if (words.isPresent() && known.isPresent()) {
+      Known.check(words.get(), what, known.get(), faults);
+    }
   }
 }

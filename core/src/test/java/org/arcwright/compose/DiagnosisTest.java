@@ -56,7 +56,7 @@ class DiagnosisTest {
 
     assertThat(reasons(brief(240).ownItem(talk), Sample.catalog()))
         .contains(
-            "\"A guest speaks\" must appear, but cannot be used: takes 75 minutes; without a break"
+            "\"A guest speaks\" must appear, but cannot be used: too long: takes 75 minutes; without a break"
                 + " people work at most 60.");
   }
 
@@ -70,7 +70,7 @@ class DiagnosisTest {
     assertThat(reasons(brief(90), Sample.only(exercises)))
         .containsExactly(
             "\"To decide\" needs at least one exercise, and none is left; the brief leaves out 3 of"
-                + " its kind, 2 for this reason: serves 20-40 people; here are 8.",
+                + " its kind, 2 for this reason: not for 8 people: serves 20-40.",
             "\"To decide\" must end with the decision, and no exercise up to there leaves that.");
   }
 

@@ -1,7 +1,5 @@
 package org.arcwright.library;
 
-import static java.nio.charset.StandardCharsets.UTF_8;
-
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -10,7 +8,7 @@ import org.arcwright.format.CatalogFormat;
 
 /** The built-in catalog. */
 public final class BuiltIn {
-  private static final String RESOURCE = "catalog.json";
+  private static final String RESOURCE = "catalog.bin";
 
   private BuiltIn() {}
 
@@ -27,7 +25,7 @@ public final class BuiltIn {
         if (in == null) {
           throw new IllegalStateException(RESOURCE + " is missing from the library's jar");
         }
-        return CatalogFormat.read(RESOURCE, new String(in.readAllBytes(), UTF_8));
+        return CatalogFormat.readCompiled(RESOURCE, in);
       } catch (IOException e) {
         throw new UncheckedIOException(e);
       }

@@ -45,7 +45,10 @@ final class Admission {
     return usual;
   }
 
-  /** Why the exercise is left out, in words that may follow its title and a colon; else null. */
+  /**
+   * Why the exercise is left out, in words that may follow its title and a colon; else null. What
+   * stands before a colon in it is the same for all exercises that are refused for one cause.
+   */
   @Nullable String refusal(Exercise exercise) {
     if (leaveOut.contains(exercise.id())) {
       return "left out by the brief";
@@ -54,11 +57,11 @@ final class Admission {
       return "this goal's arc has no place for the kind \"" + exercise.kind().word() + "\"";
     }
     if (!exercise.people().contains(people)) {
-      return "serves " + exercise.people() + " people; here are " + people;
+      return notFor() + "serves " + exercise.people();
     }
     if (!exercise.serves(people)) {
-      return people
-          + " people do not split into its groups of "
+      return notFor()
+          + "they do not split into groups of "
           + exercise.breakout().map(Object::toString).orElse("any size");
     }
     Suitability suitability = exercise.in(mode);
@@ -67,7 +70,7 @@ final class Admission {
     }
     for (String tool : suitability.tools()) {
       if (!tools.contains(tool)) {
-        return "needs " + word(tool) + ", not at hand here";
+        return "needs what is not at hand: " + word(tool);
       }
     }
     if (exercise.openness() > openness) {
@@ -78,6 +81,10 @@ final class Admission {
           + " here";
     }
     return null;
+  }
+
+  private String notFor() {
+    return "not for " + people + (people == 1 ? " person: " : " people: ");
   }
 
   private String word(String tool) {

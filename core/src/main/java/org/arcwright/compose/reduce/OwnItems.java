@@ -83,7 +83,7 @@ final class OwnItems {
     Map<String, String> tooLong = new TreeMap<>();
     for (OwnItem item : items.values()) {
       if (minutes(item) > timing.stretch().max()) {
-        tooLong.put(item.id(), Reducer.overTheStretch("takes", minutes(item), timing));
+        tooLong.put(item.id(), Reducer.overTheStretch("too long: takes", minutes(item), timing));
       }
     }
     return tooLong;

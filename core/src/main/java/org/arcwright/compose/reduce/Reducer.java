@@ -139,10 +139,10 @@ public final class Reducer {
 
   private @Nullable String tooLong(Lengths lengths) {
     if (lengths.minutes().isEmpty()) {
-      return overTheStretch("takes at least", lengths.shortest(), timing);
+      return overTheStretch("too long: takes at least", lengths.shortest(), timing);
     }
     if (lengths.shortest() > timing.cap()) {
-      return "takes at least "
+      return "too long: takes at least "
           + lengths.shortest()
           + " minutes; the workshop has "
           + timing.cap()
@@ -165,8 +165,7 @@ public final class Reducer {
       allowed.removeIf(entry -> missing.containsKey(entry.exercise().id()));
     }
     missing.forEach(
-        (id, product) ->
-            leftOut.put(id, "needs the " + title(product) + ", which nothing here leaves"));
+        (id, product) -> leftOut.put(id, "needs what nothing here leaves: the " + title(product)));
   }
 
   private String title(String product) {

@@ -32,6 +32,8 @@ final class Bound {
   private final long[] second = new long[16];
   private final byte[] bestFormat = new byte[16];
 
+  private final long[] endWhole;
+  private final long[] endBroken;
   private long root;
 
   private Bound(Reach reach, Prices prices, Work work) {
@@ -43,6 +45,8 @@ final class Bound {
     this.special = new long[reach.values()];
     this.format = new byte[reach.values()];
     this.entries = new Entries(model);
+    this.endWhole = ends(false);
+    this.endBroken = ends(true);
   }
 
   static Bound of(Model model, Prices prices, Work work) {
@@ -56,7 +60,10 @@ final class Bound {
     return root;
   }
 
-  /** Least price to finish from a label's state; {@link Model#INFINITE} or more if impossible. */
+  /**
+   * Least price to finish from a label's state, less the toll of each break that led there; {@link
+   * Model#INFINITE} or more if impossible.
+   */
   long at(int time, int phase, int meals, int count, int cells, int stretch, int last, int mask) {
     int node = reach.node(time, phase, meals, count, cells);
     long bits = reach.stretches[node];
@@ -109,10 +116,12 @@ final class Bound {
         exercises(stage, meals, t, next, cells, s);
       }
       long monotony = s == 0 ? model.monotonyAcrossBreak : model.monotony;
+      for (int y = 0; y < masks; y++) {
+        base[value + y] = best[y];
+        format[value + y] = bestFormat[y];
+        special[value + y] = Math.min(best[y] + monotony, second[y]);
+      }
       for (int y = 0; y < masks; y++, value++) {
-        base[value] = best[y];
-        format[value] = bestFormat[y];
-        special[value] = Math.min(best[y] + monotony, second[y]);
         if (complete && (y & stage.awaitedDue) == stage.awaitedDue) {
           leave(stage, meals, t, s, y, share, value);
         }
@@ -190,52 +199,45 @@ final class Bound {
       int entry = entry(next, meals, t, s, next.carried[y]);
       merge(value, share, entries.base[entry], entries.special[entry], entries.format[entry]);
     } else if (s > 0 && meals == model.mealFrom.length) {
-      long end = share + end(t, s);
-      merge(value, end, 0, 0, NO_FORMAT);
+      long end = s < t ? endBroken[t] + model.rhythm(s) : endWhole[t];
+      merge(value, share + end, 0, 0, NO_FORMAT);
     }
   }
 
   /**
-   * Least price of ending at a time with such a last stretch. How many breaks there were is not
-   * known, hence only bounds on the buffer: the shortest must fit, the longest leaves least idle.
+   * Least price of ending at each time, the last stretch apart: how many breaks there were is not
+   * known, so the cheapest number that fits is assumed, and charged the toll.
    */
-  private long end(int t, int s) {
-    if (t <= model.lastPin) {
-      return Model.INFINITE;
-    }
-    int rested = 0;
-    for (int cells : model.mealCells) {
-      rested += cells;
-    }
-    boolean broken = s < t;
-    int most = t - rested;
-    if (broken && model.mealFrom.length == 0) {
-      most -= model.breakCells;
-    }
-    int least = broken ? leastExercise(t, most) : t;
-    int shortest = model.buffer(least);
-    if (most < least || t + shortest > model.cells) {
-      return Model.INFINITE;
-    }
-    int longest = Math.min(model.buffer(most), model.cells - t);
-    return model.idle(model.cells - t - longest) + (broken ? model.rhythm(s) : 0);
-  }
-
-  /** Fewest exercise cells when every second item may be a break. */
-  private int leastExercise(int t, int most) {
+  private long[] ends(boolean broken) {
+    long[] ends = new long[model.cells + 1];
+    Arrays.fill(ends, Model.INFINITE);
     int shortest = model.cells;
     for (Stage stage : model.stages) {
       shortest = Math.min(shortest, stage.moveLength[0]);
     }
-    int breaks = model.breakCells == 0 ? 0 : t / (model.breakCells + shortest);
-    return Math.max(shortest, most - breaks * model.breakCells);
+    int meals = model.mealCells.length;
+    int rested = Arrays.stream(model.mealCells).sum();
+    int most = broken && model.breakCells > 0 ? model.cells / (model.breakCells + shortest) : 0;
+    for (int t = model.lastPin + 1; t <= model.cells; t++) {
+      for (int breaks = broken && meals == 0 ? 1 : 0; breaks <= most; breaks++) {
+        int exercise = t - rested - breaks * model.breakCells;
+        int stretches = breaks + meals + 1;
+        int end = t + model.buffer(Math.max(0, exercise));
+        if (exercise >= stretches * shortest
+            && exercise <= stretches * model.longestStretch
+            && end <= model.cells) {
+          ends[t] = Math.min(ends[t], model.idle(model.cells - end) + breaks * model.toll);
+        }
+      }
+    }
+    return ends;
   }
 
   private void pauses(
       Stage stage, int meals, int t, int count, int cells, int s, int y, int value) {
     int pause = model.breakCells;
     if (pause > 0 && model.free(t, t + pause)) {
-      long price = model.pause + model.rhythm(s) + model.breakTie(t, pause);
+      long price = model.pause - model.toll + model.rhythm(s) + model.breakTie(t, pause);
       rest(state(t + pause, stage, meals, count, cells, 0), y, price, value);
     }
     if (meals < model.mealFrom.length

@@ -1,56 +1,72 @@
 package org.arcwright.compose.search;
 
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.List;
+import java.util.Arrays;
 
 /**
  * A first agenda: a beam goes item by item from the start, keeping the few labels with the least
  * estimates, and uses no exercise twice. Its price is a ceiling for the proof.
  */
 final class Dive {
-  private static final int WIDTH = 16;
+  private static final int WIDTH = 12;
 
-  private Dive() {}
+  /** Most labels kept in one state, for variety. */
+  private static final int ALIKE = 2;
+
+  private final Labels labels;
+  private final Expander expander;
+  private final int[] kept = new int[WIDTH];
+  private int size;
+  private int best = -1;
+
+  private Dive(Labels labels, Expander expander) {
+    this.labels = labels;
+    this.expander = expander;
+  }
 
   /** Number of the cheapest END label found, or -1. */
   static int run(Labels labels, Expander expander) {
-    List<Integer> beam = List.of(expander.start());
-    int best = -1;
-    while (!beam.isEmpty()) {
-      List<Integer> next = new ArrayList<>();
-      List<Integer> ends = new ArrayList<>();
+    Dive dive = new Dive(labels, expander);
+    int[] beam = {expander.start()};
+    while (beam.length > 0) {
+      dive.size = 0;
       for (int label : beam) {
-        expander.expand(
-            label, child -> (labels.actions[child] == Labels.END ? ends : next).add(child));
+        expander.expand(label, dive::offer);
       }
-      for (int end : ends) {
-        if (best < 0 || labels.prices[end] < labels.prices[best]) {
-          best = end;
-          expander.ceiling = labels.prices[end];
-        }
-      }
-      next.sort(Comparator.comparingLong(label -> labels.estimates[label]));
-      beam = narrow(labels, next);
+      expander.ceiling = dive.best < 0 ? Model.INFINITE : labels.prices[dive.best];
+      beam = Arrays.copyOf(dive.kept, dive.size);
     }
-    return best;
+    return dive.best;
   }
 
-  /** The best few, at most two of them in the same state. */
-  private static List<Integer> narrow(Labels labels, List<Integer> sorted) {
-    List<Integer> kept = new ArrayList<>();
-    for (int label : sorted) {
-      int alike = 0;
-      for (int other : kept) {
-        alike += labels.states[other] == labels.states[label] ? 1 : 0;
+  /** Keeps the label, in order, if it is among the best few so far. */
+  private boolean offer(int label) {
+    if (labels.actions[label] == Labels.END) {
+      best = label;
+      expander.ceiling = Math.min(expander.ceiling, labels.prices[label]);
+      return true;
+    }
+    int alike = 0;
+    int worstAlike = -1;
+    int place = size;
+    for (int i = size - 1; i >= 0; i--) {
+      if (labels.estimates[kept[i]] > labels.estimates[label]) {
+        place = i;
       }
-      if (alike < 2) {
-        kept.add(label);
-      }
-      if (kept.size() == WIDTH) {
-        break;
+      if (labels.states[kept[i]] == labels.states[label]) {
+        alike++;
+        worstAlike = Math.max(worstAlike, i);
       }
     }
-    return kept;
+    int out = alike >= ALIKE ? worstAlike : size == WIDTH ? WIDTH - 1 : size;
+    if (place > out || (place == out && out < size)) {
+      return false;
+    }
+    System.arraycopy(kept, place, kept, place + 1, out - place);
+    kept[place] = label;
+    size = Math.max(size, out + 1);
+    if (size == WIDTH) {
+      expander.ceiling = Math.min(expander.ceiling, labels.estimates[kept[WIDTH - 1]] + 1);
+    }
+    return true;
   }
 }

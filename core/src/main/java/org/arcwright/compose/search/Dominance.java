@@ -48,7 +48,7 @@ final class Dominance {
         return false;
       }
       if (dominates(label, other)) {
-        labels.estimates[other] = Model.INFINITE;
+        labels.dropped[other] = true;
         if (before < 0) {
           heads[slot] = nexts[other];
         } else {

@@ -83,6 +83,7 @@ final class Expander {
     int last = labels.formats[label];
     int count = stage.countAfter(countBefore);
     long paid = labels.prices[label] + extra;
+    long credit = credit(label);
     long monotony = s == 0 ? model.monotonyAcrossBreak : model.monotony;
     int mask = stage.gather(labels.products[label]);
     long[] cheapest = prices.at(stage, t);
@@ -97,16 +98,13 @@ final class Expander {
         return;
       }
       int format = stage.moveFormat[k];
-      long rest =
-          bound.at(
-              t + length,
-              stage.number,
-              meals,
-              count,
-              cells,
-              s + length,
-              format,
-              mask | stage.moveGain[k]);
+      int grown = mask | stage.moveGain[k];
+      long after =
+          bound.at(t + length, stage.number, meals, count, cells, s + length, format, grown);
+      if (after >= Model.INFINITE) {
+        continue;
+      }
+      long rest = after - credit;
       long before = paid + (format == last ? monotony : 0);
       if (before + cheapest[k] + rest >= ceiling) {
         continue;
@@ -246,14 +244,24 @@ final class Expander {
     int cells = labels.cells(parent);
     long price = labels.prices[parent] + extra + model.breakTie(t, length);
     int mask = stage.gather(labels.products[parent]);
-    long rest =
+    long after =
         bound.at(t + length, stage.number, meals, count, cells, 0, labels.formats[parent], mask);
+    if (after >= Model.INFINITE) {
+      return;
+    }
+    long rest = after - credit(parent) - (action == Labels.BREAK ? model.toll : 0);
     if (price + rest < ceiling) {
       long state = Labels.state(stage.number, meals, count, cells, t + length, 0);
       int label = labels.add(parent, action, length, state, price, price + rest);
       inherit(label, parent);
       offer(label, sink);
     }
+  }
+
+  /** The toll of the breaks that led to a label, which the bound has charged at the end. */
+  private long credit(int label) {
+    return model.breaks(labels.time(label), labels.meals(label), labels.exercised[label])
+        * model.toll;
   }
 
   private void inherit(int label, int parent) {

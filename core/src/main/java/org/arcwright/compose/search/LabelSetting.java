@@ -100,7 +100,7 @@ final class LabelSetting {
     queue.add(expander.start());
     while (!queue.isEmpty()) {
       int label = queue.poll();
-      if (labels.estimates[label] >= Model.INFINITE) {
+      if (labels.dropped[label]) {
         continue;
       }
       lower = Math.max(lower, labels.estimates[label]);

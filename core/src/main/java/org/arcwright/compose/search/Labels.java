@@ -3,7 +3,7 @@ package org.arcwright.compose.search;
 import java.util.Arrays;
 
 /**
- * The labels of a search, each a partial agenda, in parallel arrays: 56 octets a label and no
+ * The labels of a search, each a partial agenda, in parallel arrays: 57 octets a label and no
  * object. A label knows its state, its price so far, the products that exist, which tracked
  * exercises it has used, and the label before it.
  */
@@ -36,6 +36,9 @@ final class Labels {
 
   /** Exercise cells so far. */
   short[] exercised = new short[256];
+
+  /** Whether another label dominates it; it stays where it is, for the queue's order. */
+  boolean[] dropped = new boolean[256];
 
   private int size;
 
@@ -88,6 +91,7 @@ final class Labels {
     parents[label] = parent;
     actions[label] = action;
     lengths[label] = (short) length;
+    dropped[label] = false;
     return label;
   }
 
@@ -118,5 +122,6 @@ final class Labels {
     lengths = Arrays.copyOf(lengths, larger);
     formats = Arrays.copyOf(formats, larger);
     exercised = Arrays.copyOf(exercised, larger);
+    dropped = Arrays.copyOf(dropped, larger);
   }
 }

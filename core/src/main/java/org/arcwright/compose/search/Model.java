@@ -35,6 +35,14 @@ final class Model {
   final long monotonyAcrossBreak;
   final long pause;
 
+  /**
+   * Multiplier for "as many breaks as were taken": a bound does not know how many breaks led to a
+   * state, so that it could end with the short buffer of many breaks without paying for them. Each
+   * break taken is credited this, each one assumed at the end is charged it (Lagrangian relaxation,
+   * Geoffrion 1974). Any value is valid; this one is about what a break's shorter buffer is worth.
+   */
+  final long toll;
+
   private final long[] idle;
   private final int bufferPercent;
   private final long[] rhythm;
@@ -64,6 +72,7 @@ final class Model {
     this.monotony = pack(weights.monotony());
     this.monotonyAcrossBreak = pack(weights.monotonyAcrossBreak());
     this.pause = pack(weights.pause());
+    this.toll = toll(weights);
     this.idle = new long[cells + 1];
     for (int left = 0; left <= cells; left++) {
       idle[left] = pack((long) weights.idle() * grid * left);
@@ -73,6 +82,12 @@ final class Model {
       rhythm[s] = pack((long) weights.rhythm() * Math.max(0, instance.stretch().min() - s * grid));
     }
     this.prefixes = new int[stages.length + 1][];
+  }
+
+  /** The buffer that a break saves, at three quarters of what a minute is worth at the most. */
+  private long toll(Instance.Weights weights) {
+    long minuteWorth = (long) weights.share() + weights.idle();
+    return pack(minuteWorth * breakCells * grid * bufferPercent * 3 / 400);
   }
 
   /** A cost without a tie; too large a one counts as impossible. */
@@ -98,6 +113,15 @@ final class Model {
   /** Price of so many cells left over. */
   long idle(int left) {
     return idle[left];
+  }
+
+  /** Ordinary breaks taken by a time, after so many meals and exercise cells. */
+  int breaks(int time, int mealsHad, int exerciseCells) {
+    int rested = time - exerciseCells;
+    for (int j = 0; j < mealsHad; j++) {
+      rested -= mealCells[j];
+    }
+    return rested == 0 ? 0 : rested / breakCells;
   }
 
   /** Closing buffer in cells for so many exercise cells. */

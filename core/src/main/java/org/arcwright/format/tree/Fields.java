@@ -62,33 +62,26 @@ public final class Fields {
     return keys.remedy(first).replace("add it, such as ", "").replace("add it", first + ": ...");
   }
 
-  /** The faults of the file. */
-  public Faults faults() {
-    return faults;
-  }
-
   /** The mapping. */
   public Node node() {
     return mapping;
   }
 
-  /** Whether the key stands there, with a value. */
-  public boolean has(String key) {
-    return optional(key).isPresent();
-  }
-
   /** The value of a key that may be left out. */
   public Optional<Node> optional(String key) {
-    return mapping.find(key).map(Member::value).filter(value -> !value.isNothing());
+    Optional<Member> member = mapping.find(key);
+    return member.isEmpty() || member.get().value().isNothing()
+        ? Optional.empty()
+        : Optional.of(member.get().value());
   }
 
   /** The value of a key that must be there; its lack is a fault. */
   public Optional<Node> required(String key) {
-    Optional<Member> entry = mapping.find(key);
-    if (entry.isPresent() && entry.get().value().isNothing()) {
-      Member found = entry.get();
+    Optional<Member> member = mapping.find(key);
+    if (member.isPresent() && member.get().value().isNothing()) {
+      Member found = member.get();
       faults.add(found.line(), found.column(), "key without a value", key, keys.remedy(key));
-    } else if (entry.isEmpty() && readable) {
+    } else if (member.isEmpty() && readable) {
       faults.add(mapping, "missing key", key, keys.remedy(key));
     }
     return optional(key);
@@ -96,77 +89,90 @@ public final class Fields {
 
   /** A text that must be there. */
   public String text(String key) {
-    return required(key).flatMap(node -> Values.text(node, key, faults)).orElse("");
+    Optional<Node> node = required(key);
+    return node.isEmpty() ? "" : Values.text(node.get(), key, faults).orElse("");
   }
 
   /** A text that may be left out. */
   public Optional<String> optionalText(String key) {
-    return optional(key).flatMap(node -> Values.text(node, key, faults));
+    Optional<Node> node = optional(key);
+    return node.isEmpty() ? Optional.empty() : Values.text(node.get(), key, faults);
   }
 
   /** A whole number that must be there. */
   public int whole(String key) {
-    return required(key).flatMap(node -> Values.whole(node, key, faults)).orElse(0);
+    Optional<Node> node = required(key);
+    return node.isEmpty() ? 0 : Values.whole(node.get(), key, faults).orElse(0);
+  }
+
+  /** A whole number of any size that must be there. */
+  public long longWhole(String key) {
+    Optional<Node> node = required(key);
+    return node.isEmpty() ? 0 : Values.longWhole(node.get(), key, faults).orElse(0L);
   }
 
   /** A whole number that may be left out. */
   public Optional<Integer> optionalWhole(String key) {
-    return optional(key).flatMap(node -> Values.whole(node, key, faults));
+    Optional<Node> node = optional(key);
+    return node.isEmpty() ? Optional.empty() : Values.whole(node.get(), key, faults);
   }
 
   /** A flag; false if it is left out. */
   public boolean flag(String key) {
-    return optional(key).flatMap(node -> Values.flag(node, key, faults)).orElse(false);
+    Optional<Node> node = optional(key);
+    return node.isPresent() && Values.flag(node.get(), key, faults).orElse(false);
   }
 
   /** A word that must be there. */
   public <E extends Enum<E> & Word> E word(Class<E> type, String key) {
-    return required(key)
-        .flatMap(node -> Values.word(node, key, type, faults))
-        .orElse(type.getEnumConstants()[0]);
+    Optional<Node> node = required(key);
+    Optional<E> word =
+        node.isEmpty() ? Optional.empty() : Values.word(node.get(), key, type, faults);
+    return word.orElse(type.getEnumConstants()[0]);
   }
 
   /** A word that may be left out. */
   public <E extends Enum<E> & Word> Optional<E> optionalWord(Class<E> type, String key) {
-    return optional(key).flatMap(node -> Values.word(node, key, type, faults));
+    Optional<Node> node = optional(key);
+    return node.isEmpty() ? Optional.empty() : Values.word(node.get(), key, type, faults);
   }
 
   /** A list that must be there. */
   public <T> List<T> list(String key, BiFunction<Node, Faults, Optional<T>> element) {
-    return required(key).map(node -> Values.list(node, key, faults, element)).orElse(List.of());
+    Optional<Node> node = required(key);
+    return node.isEmpty() ? List.of() : Values.list(node.get(), key, faults, element);
   }
 
   /** A list that may be left out, which is to leave it empty. */
   public <T> List<T> optionalList(String key, BiFunction<Node, Faults, Optional<T>> element) {
-    return optional(key).map(node -> Values.list(node, key, faults, element)).orElse(List.of());
+    return optional(key).isEmpty() ? List.of() : list(key, element);
   }
 
   /** A list of texts that must be there. */
   public List<String> texts(String key) {
-    return list(key, (node, all) -> Values.text(node, key, all));
+    Optional<Node> node = required(key);
+    return node.isEmpty() ? List.of() : Values.texts(node.get(), key, faults);
   }
 
   /** A list of texts that may be left out. */
   public List<String> optionalTexts(String key) {
-    return optionalList(key, (node, all) -> Values.text(node, key, all));
+    return optional(key).isEmpty() ? List.of() : texts(key);
   }
 
   /** A list of whole numbers that must be there. */
   public List<Integer> wholes(String key) {
-    return list(key, (node, all) -> Values.whole(node, key, all));
+    Optional<Node> node = required(key);
+    return node.isEmpty() ? List.of() : Values.wholes(node.get(), key, faults);
   }
 
   /** A list of another length is a fault. */
   public void checkLength(String key, int length, String example) {
-    optional(key)
-        .ifPresent(
-            node -> {
-              if (node instanceof Sequence list && list.nodes().size() != length) {
-                String shown =
-                    list.nodes().size() == 1 ? "1 value" : list.nodes().size() + " values";
-                faults.add(node, key, shown, length + " are right, such as " + example);
-              }
-            });
+    Optional<Node> node = optional(key);
+    if (node.isPresent() && node.get() instanceof Sequence list && list.nodes().size() != length) {
+      int size = list.nodes().size();
+      String shown = size == 1 ? "1 value" : size + " values";
+      faults.add(list, key, shown, length + " are right, such as " + example);
+    }
   }
 
   /** Lets the record's own name for a field lead to a node that stands under another key. */

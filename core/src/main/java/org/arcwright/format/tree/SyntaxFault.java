@@ -19,6 +19,9 @@ final class SyntaxFault {
    */
   private record Plain(String sign, boolean atContext, String what, String remedy) {}
 
+  private static final String VALUE =
+      "texts stand in double quotes; else write a number, true, false or null";
+
   private static final List<Plain> YAML =
       List.of(
           new Plain("(TAB)", false, "tab", "indent with spaces"),
@@ -46,6 +49,16 @@ final class SyntaxFault {
               false,
               "line out of place",
               "entries of one list or group start in one column"),
+          new Plain(
+              "sequence entries are not allowed",
+              false,
+              "hyphen out of place",
+              "start the list on a line of its own, or put the text in quotes"),
+          new Plain(
+              "chomping or indentation indicators",
+              false,
+              "text right behind | or >",
+              "start it on the next line, or put it in quotes"),
           new Plain(
               "unknown escape character",
               false,
@@ -92,16 +105,21 @@ final class SyntaxFault {
           new Plain("Unrecognized character escape", false, "backslash", "write two of them"),
           new Plain(
               "maybe a (non-standard) comment", false, "comment", "JSON knows none; strike it"),
-          new Plain("Number value length", false, "number too large", "a smaller one is right"),
           new Plain(
-              "true",
+              "Number value length",
               false,
-              "value expected",
-              "texts stand in double quotes; else write a number, true, false or null"));
+              "number too large before this",
+              "a smaller one is right"),
+          new Plain(
+              "in numeric value", false, "number left unfinished", "write it as 1, -1 or 1.5"),
+          new Plain("hex-digit", false, "backslash", "\\u takes four digits or letters a to f"),
+          new Plain("expected a valid value", false, "value expected", VALUE),
+          new Plain("was expecting (JSON String", false, "value expected", VALUE));
 
   private SyntaxFault() {}
 
-  static void add(JacksonException e, String text, Syntax syntax, Faults faults) {
+  static void add(
+      JacksonException e, TokenStreamLocation place, String text, Syntax syntax, Faults faults) {
     if (e.getCause() instanceof MarkedYamlEngineException marked) {
       Plain plain = plain(YAML, String.valueOf(marked.getProblem()), syntax);
       Optional<Mark> begin = plain.atContext ? marked.getContextMark() : Optional.empty();
@@ -114,14 +132,8 @@ final class SyntaxFault {
           faults);
       return;
     }
-    TokenStreamLocation place = e.getLocation();
     Plain plain = plain(syntax == Syntax.YAML ? YAML : JSON, e.getOriginalMessage(), syntax);
-    add(
-        plain,
-        place == null ? 1 : Math.max(1, place.getLineNr()),
-        place == null ? 1 : Math.max(1, place.getColumnNr()),
-        text,
-        faults);
+    add(plain, Math.max(1, place.getLineNr()), Math.max(1, place.getColumnNr()), text, faults);
   }
 
   private static Plain plain(List<Plain> known, String message, Syntax syntax) {

@@ -63,8 +63,8 @@ public final class TextFile {
     if (!malformed) {
       return check(read, faults);
     }
-    for (int i = 0; i < Math.min(bytes.length, 1024); i++) {
-      if (bytes[i] == 0) {
+    for (byte b : bytes) {
+      if (b == 0) {
         return refuse(faults, "binary file", "a text file in UTF-8 is right");
       }
     }
@@ -77,11 +77,11 @@ public final class TextFile {
    */
   public static Optional<String> check(String text, Faults faults) {
     String plain = !text.isEmpty() && text.charAt(0) == BYTE_ORDER_MARK ? text.substring(1) : text;
+    if (plain.indexOf('\0') >= 0) {
+      return refuse(faults, "binary file", "a text file in UTF-8 is right");
+    }
     for (int i = 0; i < plain.length(); i++) {
       char c = plain.charAt(i);
-      if (c == 0) {
-        return refuse(faults, "binary file", "a text file in UTF-8 is right");
-      }
       if (isControl(c)) {
         String name = String.format("U+%04X", (int) c);
         return stop(plain, i, "control character", name, "take it out", faults);

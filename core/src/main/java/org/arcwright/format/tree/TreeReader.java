@@ -41,12 +41,7 @@ public final class TreeReader {
    */
   public static Optional<Node> read(Syntax syntax, String text, Faults faults) {
     try (JsonParser parser = parser(syntax, text)) {
-      return new TreeReader(parser, faults).document();
-    } catch (JacksonException e) {
-      SyntaxFault.add(e, text, syntax, faults);
-      return Optional.empty();
-    } catch (Refused e) {
-      return Optional.empty();
+      return new TreeReader(parser, faults).document(text, syntax);
     }
   }
 
@@ -57,17 +52,37 @@ public final class TreeReader {
     };
   }
 
-  private Optional<Node> document() {
-    JsonToken first = parser.nextToken();
-    Node root = first == null ? null : node(first, 0);
-    if (root == null || root.isNothing()) {
-      faults.add(1, 1, "empty file", "", "write something into it");
+  private Optional<Node> document(String text, Syntax syntax) {
+    try {
+      JsonToken first = parser.nextToken();
+      Node root = first == null ? null : node(first, 0);
+      if (root == null || root.isNothing()) {
+        faults.add(1, 1, "empty file", "", "write something into it");
+        return Optional.empty();
+      }
+      if (more(syntax)) {
+        throw refuse("text after the end", "one file holds one document; strike the rest");
+      }
+      return Optional.of(root);
+    } catch (JacksonException e) {
+      TokenStreamLocation place = e.getLocation();
+      SyntaxFault.add(e, place == null ? parser.currentLocation() : place, text, syntax, faults);
+      return Optional.empty();
+    } catch (Refused e) {
       return Optional.empty();
     }
-    if (parser.nextToken() != null) {
-      throw refuse("second document", "one file holds one; strike the rest");
+  }
+
+  /** Whether anything follows; what JSON cannot read there is more, too. */
+  private boolean more(Syntax syntax) {
+    try {
+      return parser.nextToken() != null;
+    } catch (JacksonException e) {
+      if (syntax == Syntax.YAML) {
+        throw e;
+      }
+      return true;
     }
-    return Optional.of(root);
   }
 
   private Node node(JsonToken token, int depth) {

@@ -2,9 +2,13 @@ package org.arcwright.format.tree;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.BiFunction;
+import java.util.function.Supplier;
+import org.arcwright.catalog.InvalidValueException;
 import org.arcwright.catalog.Nearest;
 import org.arcwright.catalog.Word;
 import org.arcwright.format.tree.Node.Scalar;
@@ -27,11 +31,21 @@ public final class Values {
 
   /** A whole number that fits an {@code int}. */
   public static Optional<Integer> whole(Node node, String what, Faults faults) {
+    Optional<Long> number = longWhole(node, what, faults);
+    if (number.isPresent() && number.get() != number.get().intValue()) {
+      faults.add(node, what, tooLarge(Integer.MAX_VALUE));
+      return Optional.empty();
+    }
+    return number.isEmpty() ? Optional.empty() : Optional.of(number.get().intValue());
+  }
+
+  /** A whole number that fits a {@code long}. */
+  public static Optional<Long> longWhole(Node node, String what, Faults faults) {
     if (node instanceof Scalar scalar && scalar.type() == ScalarType.WHOLE) {
       try {
-        return Optional.of(Integer.parseInt(scalar.text()));
+        return Optional.of(Long.parseLong(scalar.text()));
       } catch (NumberFormatException e) {
-        faults.add(node, what, "a whole number up to " + Integer.MAX_VALUE + " is right");
+        faults.add(node, what, tooLarge(Long.MAX_VALUE));
         return Optional.empty();
       }
     }
@@ -39,12 +53,23 @@ public final class Values {
     return Optional.empty();
   }
 
-  /** A number with at most nine digits before and nine after the point. */
+  private static String tooLarge(long most) {
+    return "a whole number up to " + most + " is right";
+  }
+
+  /** A number of at most twelve characters, without an exponent. */
   public static Optional<BigDecimal> number(Node node, String what, Faults faults) {
     if (node instanceof Scalar scalar
         && (scalar.type() == ScalarType.WHOLE || scalar.type() == ScalarType.DECIMAL)
-        && scalar.text().matches("-?\\d{1,9}(\\.\\d{1,9})?")) {
-      return Optional.of(new BigDecimal(scalar.text()));
+        && scalar.text().length() <= 12) {
+      try {
+        BigDecimal number = new BigDecimal(scalar.text());
+        if (scalar.text().toLowerCase(Locale.ROOT).indexOf('e') < 0) {
+          return Optional.of(number);
+        }
+      } catch (NumberFormatException e) {
+        // YAML's .inf and .nan are no numbers here
+      }
     }
     faults.add(node, what, "a number is right, such as 3 or 2.5");
     return Optional.empty();
@@ -62,20 +87,27 @@ public final class Values {
   /** One of an enumeration's words. */
   public static <E extends Enum<E> & Word> Optional<E> word(
       Node node, String what, Class<E> type, Faults faults) {
-    Optional<String> text =
-        node instanceof Scalar scalar && !node.isNothing()
-            ? Optional.of(scalar.text())
-            : Optional.empty();
-    Optional<E> found = text.flatMap(word -> Word.find(type, word));
+    String text = node instanceof Scalar scalar ? scalar.text() : "";
+    Optional<E> found = Word.find(type, text);
     if (found.isEmpty()) {
-      List<String> words = List.of(type.getEnumConstants()).stream().map(Word::word).toList();
-      Optional<String> near = text.flatMap(word -> Nearest.to(word, words));
+      List<String> words = Arrays.stream(type.getEnumConstants()).map(Word::word).toList();
+      Optional<String> near = text.isEmpty() ? Optional.empty() : Nearest.to(text, words);
       faults.add(
           node,
           what,
           near.map(word -> "perhaps " + word).orElseGet(() -> Word.all(type) + " is right"));
     }
     return found;
+  }
+
+  /** A value whose constructor may refuse it; that becomes a fault at the node. */
+  public static <T> Optional<T> build(Node node, Faults faults, Supplier<T> constructor) {
+    try {
+      return Optional.of(constructor.get());
+    } catch (InvalidValueException e) {
+      faults.add(node, e.field(), e.value(), e.remedy());
+      return Optional.empty();
+    }
   }
 
   /** A list whose elements are read one by one; those that are faulty are left out. */
@@ -86,6 +118,24 @@ public final class Values {
       element.apply(child, faults).ifPresent(values::add);
     }
     return values;
+  }
+
+  /** A list of texts. */
+  public static List<String> texts(Node node, String what, Faults faults) {
+    List<String> texts = new ArrayList<>();
+    for (Node child : nodes(node, what, faults)) {
+      text(child, what, faults).ifPresent(texts::add);
+    }
+    return texts;
+  }
+
+  /** A list of whole numbers. */
+  public static List<Integer> wholes(Node node, String what, Faults faults) {
+    List<Integer> numbers = new ArrayList<>();
+    for (Node child : nodes(node, what, faults)) {
+      whole(child, what, faults).ifPresent(numbers::add);
+    }
+    return numbers;
   }
 
   /** The nodes of a list. */

@@ -24,13 +24,13 @@ class AdmissionTest {
   @Test
   void too_few_people() {
     assertThat(reason(brief(90), odd().people(12, 100).build()))
-        .isEqualTo("serves 12-100 people; here are 8");
+        .isEqualTo("not for 8 people: serves 12-100");
   }
 
   @Test
   void too_many_people() {
     assertThat(reason(brief(90), odd().people(3, 6).build()))
-        .isEqualTo("serves 3-6 people; here are 8");
+        .isEqualTo("not for 8 people: serves 3-6");
   }
 
   @Test
@@ -38,7 +38,7 @@ class AdmissionTest {
     Exercise inGroups = odd().groups(4, 6).build();
 
     assertThat(reason(Sample.brief(Mode.REMOTE, 7, 90), inGroups))
-        .isEqualTo("7 people do not split into its groups of 4-6");
+        .isEqualTo("not for 7 people: they do not split into groups of 4-6");
     assertThat(reduce(Sample.brief(Mode.REMOTE, 8, 90), inGroups).leftOut())
         .doesNotContainKey("odd");
   }
@@ -60,7 +60,7 @@ class AdmissionTest {
     Exercise rooms = odd().in(Mode.REMOTE, 3, "call", "breakouts").build();
 
     assertThat(reason(brief(90).tools(List.of("call")), rooms))
-        .isEqualTo("needs breakout rooms, not at hand here");
+        .isEqualTo("needs what is not at hand: breakout rooms");
   }
 
   @Test
@@ -69,7 +69,7 @@ class AdmissionTest {
     Exercise rare = odd().in(Mode.REMOTE, 3, "music").build();
 
     assertThat(reduce(brief(90), usual).leftOut()).doesNotContainKey("odd");
-    assertThat(reason(brief(90), rare)).isEqualTo("needs shared music, not at hand here");
+    assertThat(reason(brief(90), rare)).isEqualTo("needs what is not at hand: shared music");
     assertThat(reduce(brief(90).tools(List.of("music")), rare).leftOut()).doesNotContainKey("odd");
   }
 
@@ -88,7 +88,7 @@ class AdmissionTest {
             reason(
                 brief(240),
                 SampleExercise.of("odd", Kind.DIVERGENT, 61, 70, 80, "arrival").build()))
-        .isEqualTo("takes at least 65 minutes; without a break people work at most 60");
+        .isEqualTo("too long: takes at least 65 minutes; without a break people work at most 60");
   }
 
   @Test
@@ -96,7 +96,7 @@ class AdmissionTest {
     assertThat(
             reason(
                 brief(30), SampleExercise.of("odd", Kind.DIVERGENT, 31, 40, 50, "arrival").build()))
-        .isEqualTo("takes at least 35 minutes; the workshop has 30 in all");
+        .isEqualTo("too long: takes at least 35 minutes; the workshop has 30 in all");
   }
 
   @Test
@@ -133,9 +133,9 @@ class AdmissionTest {
     Map<String, String> leftOut =
         Reducer.reduce(brief(90).build(), withoutFeedback, () -> false).leftOut();
 
-    assertThat(leftOut).containsEntry("odd", "needs the feedback, which nothing here leaves");
-    assertThat(leftOut).containsEntry("next", "needs the shortlist, which nothing here leaves");
-    assertThat(leftOut).containsEntry("circle", "needs the decision, which nothing here leaves");
+    assertThat(leftOut).containsEntry("odd", "needs what nothing here leaves: the feedback");
+    assertThat(leftOut).containsEntry("next", "needs what nothing here leaves: the shortlist");
+    assertThat(leftOut).containsEntry("circle", "needs what nothing here leaves: the decision");
   }
 
   @Test

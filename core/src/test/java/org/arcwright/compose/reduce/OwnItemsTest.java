@@ -89,7 +89,8 @@ class OwnItemsTest {
     Reduction reduction = reduce(brief(240).ownItem(talk(75, "explore", null)));
 
     assertThat(reduction.leftOut())
-        .containsEntry("talk", "takes 75 minutes; without a break people work at most 60");
+        .containsEntry(
+            "talk", "too long: takes 75 minutes; without a break people work at most 60");
     assertThat(reduction.instance().include()).containsExactly("talk");
     assertThat(reduction.instance().candidateIds()).doesNotContain("talk");
   }

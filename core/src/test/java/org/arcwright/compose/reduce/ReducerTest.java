@@ -83,7 +83,7 @@ class ReducerTest {
                       brief(30),
                       SampleExercise.of("long", Kind.DIVERGENT, 50, 50, 50, "idea-pool").build())
                   .leftOut())
-          .containsEntry("long", "takes at least 50 minutes; the workshop has 30 in all");
+          .containsEntry("long", "too long: takes at least 50 minutes; the workshop has 30 in all");
     } finally {
       Locale.setDefault(locale);
       TimeZone.setDefault(zone);

@@ -1,13 +1,15 @@
 package org.arcwright.library.compile;
 
+import java.io.BufferedOutputStream;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Objects;
 import org.arcwright.catalog.Catalog;
 import org.arcwright.format.CatalogFormat;
 
-/** Reads the catalog's folder and writes it as one document. */
+/** Reads the catalog's folder and writes it as one resource. */
 public final class CatalogCompiler {
   private CatalogCompiler() {}
 
@@ -22,6 +24,8 @@ public final class CatalogCompiler {
     Catalog catalog = CatalogFormat.readDirectory(Path.of(args[0]));
     Path target = Path.of(args[1]);
     Files.createDirectories(Objects.requireNonNull(target.getParent()));
-    Files.writeString(target, CatalogFormat.write(catalog));
+    try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(target))) {
+      CatalogFormat.writeCompiled(catalog, out);
+    }
   }
 }

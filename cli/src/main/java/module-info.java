@@ -1,0 +1,13 @@
+/** The command line, and the documents it writes. */
+module org.arcwright.cli {
+  requires info.picocli;
+  requires org.arcwright.core;
+  requires org.arcwright.library;
+  requires static org.jspecify;
+
+  exports org.arcwright.cli;
+  exports org.arcwright.cli.document;
+
+  opens org.arcwright.cli to
+      info.picocli;
+}

@@ -1,0 +1,23 @@
+package org.arcwright.cli;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.arcwright.catalog.Catalog;
+import picocli.CommandLine.Option;
+
+/** Catalogs of one's own. */
+final class CatalogOption {
+  @Option(
+      names = "--catalog",
+      paramLabel = "PATH",
+      description = {
+        "a folder of exercises and goals that adds to the built-in catalog, or a file with a whole"
+            + " catalog in its place; may be given several times"
+      })
+  private List<Path> paths = new ArrayList<>();
+
+  Catalog read() {
+    return Catalogs.of(paths);
+  }
+}

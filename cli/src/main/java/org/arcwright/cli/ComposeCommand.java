@@ -1,0 +1,139 @@
+package org.arcwright.cli;
+
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.arcwright.brief.Brief;
+import org.arcwright.catalog.Catalog;
+import org.arcwright.cli.document.Answer;
+import org.arcwright.cli.document.MarkdownDocument;
+import org.arcwright.cli.document.Marks;
+import org.arcwright.cli.document.NoAgenda;
+import org.arcwright.cli.document.Style;
+import org.arcwright.cli.document.TextDocument;
+import org.arcwright.compose.Budget;
+import org.arcwright.compose.Composer;
+import org.arcwright.compose.Composition;
+import org.arcwright.compose.Composition.Composed;
+import org.arcwright.format.AgendaFormat;
+import org.arcwright.format.BriefFormat;
+import org.arcwright.format.InstanceFormat;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** From a brief to an agenda. */
+@Command(
+    name = "compose",
+    description = {
+      "Composes the best agenda for a brief: drawn, laid out in rows, and with why it is built so.",
+      ""
+    },
+    sortOptions = false)
+final class ComposeCommand implements Callable<Integer> {
+  @Parameters(index = "0", paramLabel = "BRIEF", description = "the brief, in YAML or JSON")
+  private Path briefFile = Path.of("");
+
+  @Option(
+      names = "--format",
+      paramLabel = "FORM",
+      converter = Output.Converter.class,
+      description =
+          "text, json or markdown; without it, as the name given to --out ends, else text")
+  private Optional<Output> format = Optional.empty();
+
+  @Option(
+      names = "--out",
+      paramLabel = "FILE",
+      description = "write the agenda to this file instead of standard output")
+  private Optional<Path> out = Optional.empty();
+
+  @Option(
+      names = "--instance",
+      paramLabel = "FILE",
+      description = "also write what the brief was reduced to, for solve and for other solvers")
+  private Optional<Path> instance = Optional.empty();
+
+  @Option(names = "--left-out", description = "list every exercise that was left out, and why")
+  private boolean leftOut;
+
+  @Mixin private CatalogOption catalogs = new CatalogOption();
+
+  @Mixin private BudgetOption budget = new BudgetOption();
+
+  @Mixin private CommonOptions common = new CommonOptions();
+
+  private final Terminal terminal;
+
+  ComposeCommand(Terminal terminal) {
+    this.terminal = terminal;
+  }
+
+  @Override
+  public Integer call() {
+    Optional<WholeFile> outFile = out.map(WholeFile::to);
+    Optional<WholeFile> instanceFile = instance.map(WholeFile::to);
+    refuseOverwriting(outFile, instanceFile);
+    Catalog catalog = catalogs.read();
+    Brief brief = BriefFormat.read(briefFile, catalog);
+    Composition composition = compose(brief, catalog);
+    instanceFile.ifPresent(file -> file.write(InstanceFormat.write(composition.instance())));
+    if (composition instanceof Composed composed) {
+      write(new Answer(brief, catalog, composed), outFile);
+      return Exit.DONE;
+    }
+    writeNone(composition, catalog);
+    outFile.ifPresent(file -> terminal.err().println("Nothing written to " + file.path() + "."));
+    return Exit.NEGATIVE;
+  }
+
+  private Composition compose(Brief brief, Catalog catalog) {
+    Duration time = budget.time();
+    return Progress.during(
+        terminal, time, () -> Composer.of(catalog).compose(brief, Budget.of(time)));
+  }
+
+  private void refuseOverwriting(Optional<WholeFile> outFile, Optional<WholeFile> instanceFile) {
+    for (WholeFile file :
+        List.of(outFile, instanceFile).stream().flatMap(Optional::stream).toList()) {
+      if (file.is(briefFile)) {
+        throw new Refusal(file.path() + ": that is the brief itself; name another file");
+      }
+    }
+    if (outFile.isPresent()
+        && instanceFile.isPresent()
+        && outFile.get().is(instanceFile.get().path())) {
+      throw new Refusal(
+          outFile.get().path() + ": --out and --instance name the same file; name two");
+    }
+  }
+
+  private void write(Answer answer, Optional<WholeFile> outFile) {
+    if (outFile.isEmpty()) {
+      String text = document(answer, terminal.marks(), terminal.style(), terminal.width());
+      terminal.out().print(text);
+      return;
+    }
+    outFile.get().write(document(answer, Marks.UNICODE, Style.PLAIN, Terminal.PAGE));
+    terminal.err().println("Written to " + outFile.get().path() + ".");
+  }
+
+  private String document(Answer answer, Marks marks, Style style, int width) {
+    return switch (form()) {
+      case TEXT -> TextDocument.write(answer, marks, style, width, leftOut);
+      case JSON -> AgendaFormat.write(answer.composed().agenda(), answer.composed().proof());
+      case MARKDOWN -> MarkdownDocument.write(answer);
+    };
+  }
+
+  private Output form() {
+    return format.or(() -> out.flatMap(file -> Output.ofFile(file.toString()))).orElse(Output.TEXT);
+  }
+
+  private void writeNone(Composition composition, Catalog catalog) {
+    terminal.out().print(NoAgenda.write(composition, catalog, terminal.width(), leftOut));
+  }
+}

@@ -1,0 +1,35 @@
+package org.arcwright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class HelpTest {
+  @Test
+  void withoutACommandThereIsShortHelp() {
+    Run run = Run.of();
+
+    assertThat(run.code()).isEqualTo(Exit.DONE);
+    assertThat(run.err()).isEmpty();
+    assertThat(run.out()).contains("compose", "solve", "check", "Exit codes: 0 done");
+    assertThat(run.out().lines().count()).isLessThan(24);
+    assertThat(run).isEqualTo(Run.of("--help"));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"compose", "solve", "check"})
+  void eachCommandExplainsItself(String command) {
+    Run run = Run.of(command, "--help");
+
+    assertThat(run.code()).isEqualTo(Exit.DONE);
+    assertThat(run.out()).startsWith("Usage: arcwright " + command);
+    assertThat(run.out().lines()).allMatch(line -> line.length() <= 80);
+  }
+
+  @Test
+  void theVersionIsTheBuilds() {
+    assertThat(Run.of("--version").out()).matches("arcwright \\d+\\.\\d+\\.\\d+.*\n");
+  }
+}

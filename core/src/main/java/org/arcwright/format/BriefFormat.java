@@ -1,0 +1,70 @@
+package org.arcwright.format;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import org.arcwright.brief.Brief;
+import org.arcwright.catalog.Catalog;
+import org.arcwright.format.tree.YamlWriter;
+
+/**
+ * Briefs in YAML or JSON, at most 1 MB. Only {@code title}, {@code goal}, {@code people}, {@code
+ * mode} and {@code cap} must stand there:
+ *
+ * <pre>
+ * title: Winter planning
+ * goal: choose-a-direction
+ * people: {count: 12, acquainted: mixed, openness: 1}      # or just 12
+ * mode: remote                                             # remote, in-person, hybrid
+ * cap: 3h                                                  # 3h, 90m, 2h30m or PT2H30M
+ * start: 2026-12-03 09:30
+ * zone: Europe/Vienna
+ * tools: [call, breakouts, board]                          # without it: what is usual for the mode
+ * rhythm: {stretch: 30m..60m, break: 10m}                  # break: none
+ * meal: {at: 12:00..12:45, minutes: 45}                    # or meals: [...]; or after the start: 2h..2h30m
+ * curve: arch                                              # or points: [[0, 3], [40, 3.6], [100, 2.4]]
+ * buffer: 15%
+ * given: [shared-picture]
+ * wishes:
+ *   include: [dot-voting]
+ *   leave-out: [premortem]
+ *   used-last-time: [weather-report]
+ *   pin: [{exercise: chat-burst, at: 10:30}]               # or after the start: 60m
+ * own-items:
+ *   - {id: guest-talk, title: A guest's view, minutes: 20, phase: widen, at: 45m, energy: 2, format: plenary}
+ * </pre>
+ *
+ * <p>Times of day need a start, and those before it count for the next day. Every reader throws
+ * {@link FormatException} with all that is wrong.
+ */
+public final class BriefFormat {
+  private BriefFormat() {}
+
+  /** Reads a brief; its words are not held against any catalog. */
+  public static Brief read(Path file) {
+    return read(Document.of(file, Document.BY_HAND), Optional.empty());
+  }
+
+  /** Reads a brief from a text; the name says where it comes from and how it is written. */
+  public static Brief read(String name, String text) {
+    return read(Document.of(name, text), Optional.empty());
+  }
+
+  /** Reads a brief; goal, exercises, tools, work products and phases must be the catalog's. */
+  public static Brief read(Path file, Catalog catalog) {
+    return read(Document.of(file, Document.BY_HAND), Optional.of(catalog));
+  }
+
+  /** Reads a brief from a text, as {@link #read(Path, Catalog)} does. */
+  public static Brief read(String name, String text, Catalog catalog) {
+    return read(Document.of(name, text), Optional.of(catalog));
+  }
+
+  private static Brief read(Document document, Optional<Catalog> catalog) {
+    return document.read((node, faults) -> BriefReader.read(node, catalog, faults));
+  }
+
+  /** The brief in YAML, with what it leaves to defaults written out; times are whole minutes. */
+  public static String write(Brief brief) {
+    return YamlWriter.write(BriefWriter.tree(brief));
+  }
+}

@@ -1,0 +1,66 @@
+package org.arcwright.compose.oracle;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SplittableRandom;
+import org.arcwright.compose.instance.Instance;
+import org.arcwright.compose.instance.Instance.Bounds;
+import org.arcwright.compose.instance.Instance.Pin;
+import org.arcwright.compose.instance.Item;
+import org.arcwright.compose.instance.Item.Activity;
+
+/** Instances from a seed: the same seed, the same instance, everywhere. */
+public final class Instances {
+  private static final Wild.Size TINY =
+      new Wild.Size(new Bounds(3, 5), new Bounds(5, 12), new Bounds(1, 3), 4);
+  private static final Wild.Size MIDDLING =
+      new Wild.Size(new Bounds(8, 16), new Bounds(12, 30), new Bounds(2, 4), 5);
+  private static final int TRIES = 1000;
+  private static final int INCLUDED = 3;
+
+  private Instances() {}
+
+  /** Up to 5 candidates and 12 cells, odd in every way: small enough for {@link Enumeration}. */
+  public static Instance tiny(long seed) {
+    return Wild.of(TINY, seed);
+  }
+
+  /** Up to 16 candidates and 30 cells, odd in every way: small enough for a general solver. */
+  public static Instance middling(long seed) {
+    return Wild.of(MIDDLING, seed);
+  }
+
+  /**
+   * A likely workshop in five phases.
+   *
+   * @param candidates how many, 60 to 10,000
+   * @param cap minutes, 90 to 960; a multiple of 5
+   */
+  public static Instance of(int candidates, int cap, long seed) {
+    return Workshops.of(candidates, cap, seed);
+  }
+
+  /**
+   * The same with three exercises that must appear and one that is pinned, all taken from a list
+   * that fits.
+   */
+  public static Instance wished(int candidates, int cap, long seed) {
+    Instance instance = of(candidates, cap, seed);
+    SplittableRandom random = new SplittableRandom(~seed);
+    List<Item> sketch =
+        Sketch.draw(instance, TRIES, random)
+            .orElseThrow(() -> new IllegalArgumentException("nothing drawn for seed " + seed));
+    List<Activity> left = new ArrayList<>();
+    for (Item item : sketch) {
+      if (item instanceof Activity activity) {
+        left.add(activity);
+      }
+    }
+    List<String> include = new ArrayList<>();
+    while (include.size() < INCLUDED) {
+      include.add(left.remove(random.nextInt(left.size())).id());
+    }
+    Activity pinned = left.get(random.nextInt(left.size()));
+    return Draft.of(instance).include(include).pins(new Pin(pinned.id(), pinned.start())).build();
+  }
+}

@@ -1,0 +1,71 @@
+package org.arcwright.compose.oracle;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.SplittableRandom;
+import java.util.function.Predicate;
+import java.util.stream.LongStream;
+import org.arcwright.compose.check.Checker;
+import org.arcwright.compose.instance.Instance;
+import org.arcwright.compose.instance.Instance.Meal;
+import org.arcwright.compose.instance.Item;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** The generator reaches what it says it reaches, and is the same everywhere. */
+class InstancesTest {
+  private static final List<Instance> TINY =
+      LongStream.range(0, 500).mapToObj(Instances::tiny).toList();
+
+  @Test
+  void givesTheSameInstanceForTheSameSeed() {
+    assertThat(Instances.tiny(7)).isEqualTo(Instances.tiny(7)).isNotEqualTo(Instances.tiny(8));
+    assertThat(Instances.middling(7)).isEqualTo(Instances.middling(7));
+    assertThat(Instances.wished(60, 180, 7)).isEqualTo(Instances.wished(60, 180, 7));
+  }
+
+  @Test
+  void reachesEveryCorner() {
+    reaches(i -> i.breakMinutes() == 0);
+    reaches(i -> i.breakMinutes() > 0 && hasMeal(i, meal -> meal.minutes() == i.breakMinutes()));
+    reaches(i -> i.meals().size() == 2);
+    reaches(i -> hasMeal(i, meal -> meal.from() > meal.to()));
+    reaches(i -> !i.initial().isEmpty());
+    reaches(i -> !i.pins().isEmpty());
+    reaches(i -> !i.include().isEmpty());
+    reaches(i -> !i.candidateIds().containsAll(i.include()));
+    reaches(i -> i.phases().stream().anyMatch(p -> p.count().min() > p.count().max()));
+    reaches(i -> i.phases().stream().anyMatch(p -> p.minutes().min() > p.minutes().max()));
+    reaches(i -> i.phases().stream().anyMatch(p -> p.yields().size() > 1));
+    reaches(i -> i.candidates().stream().anyMatch(c -> c.yields().isEmpty()));
+    reaches(i -> i.candidates().stream().anyMatch(c -> c.needs().size() > 1));
+    reaches(i -> i.stretch().min() > i.stretch().max());
+    reaches(i -> i.weights().energy() == 0 && i.weights().rhythm() > 0);
+    reaches(i -> i.bufferPercent() == 0);
+    reaches(i -> i.grid() == 1);
+  }
+
+  private static void reaches(Predicate<Instance> corner) {
+    assertThat(TINY).anyMatch(corner);
+  }
+
+  private static boolean hasMeal(Instance instance, Predicate<Meal> such) {
+    return instance.meals().stream().anyMatch(such);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"60, 90", "60, 180", "200, 300", "1000, 480", "10000, 960"})
+  void likelyWorkshopsHaveAnAnswerEvenWithWishes(int candidates, int cap) {
+    for (long seed = 0; seed < 5; seed++) {
+      Instance wished = Instances.wished(candidates, cap, seed);
+      assertThat(wished.include()).hasSize(3);
+      assertThat(wished.pins()).hasSize(1);
+      List<Item> sketch =
+          Sketch.draw(Instances.of(candidates, cap, seed), 1000, new SplittableRandom(~seed))
+              .orElseThrow();
+      assertThat(Checker.check(wished, sketch).findings()).isEmpty();
+    }
+  }
+}

@@ -1,0 +1,55 @@
+package org.arcwright.examples;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import org.arcwright.brief.Brief;
+import org.arcwright.compose.Budget;
+import org.arcwright.compose.Composer;
+import org.arcwright.compose.Composition;
+import org.arcwright.compose.Composition.Composed;
+import org.arcwright.format.BriefFormat;
+import org.arcwright.library.BuiltIn;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+class BriefsTest {
+  private static List<Path> briefs() {
+    return Repository.briefs();
+  }
+
+  @ParameterizedTest
+  @MethodSource("briefs")
+  void composesTheProvenBestAndItKeepsToItsBrief(Path file) {
+    Brief brief = BriefFormat.read(file, BuiltIn.catalog());
+    Composer composer = Composer.of(BuiltIn.catalog());
+
+    Composition answer = composer.compose(brief, Budget.USUAL);
+
+    assertThat(answer).isInstanceOf(Composed.class);
+    Composed composed = (Composed) answer;
+    assertThat(composed.proof().best()).isTrue();
+    assertThat(composer.check(composed.agenda(), brief).remarks()).isEmpty();
+    assertThat(composed.agenda().figures().cost().total()).isEqualTo(composed.proof().cost());
+  }
+
+  @Test
+  void theyShowDifferentGoalsModesSizesAndDays() {
+    List<Brief> all =
+        briefs().stream().map(file -> BriefFormat.read(file, BuiltIn.catalog())).toList();
+
+    assertThat(all).extracting(Brief::goal).doesNotHaveDuplicates().hasSizeGreaterThanOrEqualTo(6);
+    assertThat(all)
+        .extracting(brief -> brief.mode().word())
+        .contains("remote", "in-person", "hybrid");
+    Set<Integer> sizes = new TreeSet<>();
+    all.forEach(brief -> sizes.add(brief.group().count()));
+    assertThat(sizes).contains(4, 9, 24);
+    assertThat(all).anyMatch(brief -> brief.cap().toMinutes() == 60);
+    assertThat(all).anyMatch(brief -> brief.cap().toHours() == 8 && !brief.meals().isEmpty());
+  }
+}
