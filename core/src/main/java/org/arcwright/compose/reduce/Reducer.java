@@ -84,7 +84,8 @@ public final class Reducer {
     boolean complete = read(allowed, stop);
     dropUnreachable(allowed);
     Set<String> products = relevant(allowed);
-    List<Candidate> candidates = candidates(allowed, products);
+    ExerciseCost cost = new ExerciseCost(brief, new Purpose(goal, given, allowed));
+    List<Candidate> candidates = candidates(allowed, products, cost);
     Supply supply = new Supply(candidates, timing.grid(), timing.stretch().max());
     leftOut.putAll(own.tooLong());
     List<Candidate> ownCandidates = own.candidates();
@@ -110,7 +111,8 @@ public final class Reducer {
             include(),
             timing.pins(),
             ExchangeRates.weights(timing.breakMinutes()));
-    return new Reduction(brief, catalog, goal, instance, leftOut, complete);
+    return new Reduction(
+        brief, catalog, goal, instance, leftOut, id -> costParts(id, allowed, cost), complete);
   }
 
   private boolean read(List<Allowed> allowed, BooleanSupplier stop) {
@@ -183,9 +185,17 @@ public final class Reducer {
     return products;
   }
 
-  private List<Candidate> candidates(List<Allowed> allowed, Set<String> products) {
-    Purpose purpose = new Purpose(goal, given, allowed);
-    ExerciseCost cost = new ExerciseCost(brief, purpose);
+  private static List<CostPart> costParts(String id, List<Allowed> allowed, ExerciseCost cost) {
+    for (Allowed entry : allowed) {
+      if (entry.exercise().id().equals(id)) {
+        return cost.parts(entry);
+      }
+    }
+    return List.of();
+  }
+
+  private List<Candidate> candidates(
+      List<Allowed> allowed, Set<String> products, ExerciseCost cost) {
     int people = brief.group().count();
     Set<String> named = new HashSet<>(products);
     List<Candidate> candidates = new ArrayList<>(allowed.size());
