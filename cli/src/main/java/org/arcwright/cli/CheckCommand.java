@@ -5,6 +5,7 @@ import java.util.concurrent.Callable;
 import org.arcwright.agenda.Agenda;
 import org.arcwright.brief.Brief;
 import org.arcwright.catalog.Catalog;
+import org.arcwright.catalog.InvalidValueException;
 import org.arcwright.compose.Composer;
 import org.arcwright.compose.Review;
 import org.arcwright.format.AgendaFormat;
@@ -50,7 +51,7 @@ final class CheckCommand implements Callable<Integer> {
     Brief brief = BriefFormat.read(briefFile, catalog);
     Agenda agenda = AgendaFormat.read(agendaFile);
     noteDifferences(agenda, brief);
-    Review review = Composer.of(catalog).check(agenda, brief);
+    Review review = review(agenda, brief, catalog);
     if (review.fits()) {
       terminal.out().println("The agenda keeps to its brief.");
       return Exit.DONE;
@@ -59,6 +60,14 @@ final class CheckCommand implements Callable<Integer> {
       terminal.out().println(remark.text());
     }
     return Exit.NEGATIVE;
+  }
+
+  private Review review(Agenda agenda, Brief brief, Catalog catalog) {
+    try {
+      return Composer.of(catalog).check(agenda, brief);
+    } catch (InvalidValueException e) {
+      throw new Refusal(briefFile + ": " + e.getMessage(), e);
+    }
   }
 
   /** An agenda for another workshop breaks many rules at once; this says which one it is for. */

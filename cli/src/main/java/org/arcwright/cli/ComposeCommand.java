@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.arcwright.brief.Brief;
 import org.arcwright.catalog.Catalog;
+import org.arcwright.catalog.InvalidValueException;
 import org.arcwright.cli.document.Answer;
 import org.arcwright.cli.document.MarkdownDocument;
 import org.arcwright.cli.document.Marks;
@@ -90,8 +91,12 @@ final class ComposeCommand implements Callable<Integer> {
 
   private Composition compose(Brief brief, Catalog catalog) {
     Duration time = budget.time();
-    return Progress.during(
-        terminal, time, () -> Composer.of(catalog).compose(brief, Budget.of(time)));
+    try {
+      return Progress.during(
+          terminal, time, () -> Composer.of(catalog).compose(brief, Budget.of(time)));
+    } catch (InvalidValueException e) {
+      throw new Refusal(briefFile + ": " + e.getMessage(), e);
+    }
   }
 
   private void refuseOverwriting(Optional<WholeFile> outFile, Optional<WholeFile> instanceFile) {

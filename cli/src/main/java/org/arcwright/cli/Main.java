@@ -5,6 +5,7 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import java.io.OutputStreamWriter;
 import java.io.PrintStream;
 import java.io.PrintWriter;
+import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.function.Function;
@@ -32,7 +33,11 @@ public final class Main {
   public static void main(String[] args) {
     Terminal terminal = Terminal.system();
     int code = run(terminal, args);
-    System.exit(terminal.out().checkError() ? Math.max(code, Exit.WRONG_INPUT) : code);
+    if (terminal.out().checkError()) {
+      terminal.err().println("Not all of it could be written to standard output.");
+      code = Math.max(code, Exit.WRONG_INPUT);
+    }
+    System.exit(code);
   }
 
   /** Runs the command and returns its exit code, one of {@link Exit}. */
@@ -79,6 +84,7 @@ public final class Main {
           }
         });
     line.getSubcommands().values().forEach(Main::addCommonOptions);
+    line.registerConverter(Path.class, new Paths());
     return line.setOut(writer(terminal.out()))
         .setErr(writer(terminal.err()))
         .setUsageHelpWidth(Math.min(terminal.width(), Terminal.PAGE))
