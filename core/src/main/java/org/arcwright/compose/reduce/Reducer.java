@@ -84,7 +84,8 @@ public final class Reducer {
     boolean complete = read(allowed, stop);
     dropUnreachable(allowed);
     Set<String> products = relevant(allowed);
-    List<Candidate> candidates = candidates(allowed, products);
+    Placement placement = new Placement(goal.arc());
+    List<Candidate> candidates = candidates(allowed, products, placement);
     Supply supply = new Supply(candidates, timing.grid(), timing.stretch().max());
     leftOut.putAll(own.tooLong());
     List<Candidate> ownCandidates = own.candidates();
@@ -93,7 +94,7 @@ public final class Reducer {
       candidates.sort(Comparator.comparing(Candidate::id));
     }
     int working = WorkingTime.minutes(timing, brief.bufferPercent()) - own.minutes();
-    Arc arc = new Arc(goal.arc(), given, timing, supply, Math.max(0, working));
+    Arc arc = new Arc(goal.arc(), placement, given, timing, supply, Math.max(0, working));
     Instance instance =
         new Instance(
             timing.grid(),
@@ -183,7 +184,8 @@ public final class Reducer {
     return products;
   }
 
-  private List<Candidate> candidates(List<Allowed> allowed, Set<String> products) {
+  private List<Candidate> candidates(
+      List<Allowed> allowed, Set<String> products, Placement placement) {
     Purpose purpose = new Purpose(goal, given, allowed);
     ExerciseCost cost = new ExerciseCost(brief, purpose);
     int people = brief.group().count();
@@ -194,7 +196,7 @@ public final class Reducer {
       candidates.add(
           new Candidate(
               exercise.id(),
-              exercise.kind().word(),
+              placement.kind(entry),
               entry.lengths().minutes(),
               entry.lengths().costs(),
               10 * exercise.energy(),
