@@ -55,6 +55,10 @@ final class Faults implements IParameterExceptionHandler, IExecutionExceptionHan
       err.println(e.getMessage());
       return Exit.WRONG_INPUT;
     }
+    return ours(e);
+  }
+
+  int ours(Throwable e) {
     err.println(
         "Something went wrong inside Arcwright; your input is not to blame ("
             + e

@@ -50,6 +50,8 @@ public final class Main {
           .execute(args.length == 0 ? HELP : args);
     } catch (OutOfMemoryError e) {
       return faults.outOfMemory();
+    } catch (StackOverflowError | LinkageError e) {
+      return faults.ours(e);
     } finally {
       terminal.out().flush();
     }

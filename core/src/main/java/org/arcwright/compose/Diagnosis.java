@@ -82,7 +82,7 @@ final class Diagnosis {
     int all = 0;
     for (Map.Entry<String, String> entry : reduction.leftOut().entrySet()) {
       Optional<Exercise> exercise = reduction.catalog().exercise(entry.getKey());
-      if (exercise.filter(e -> phase.kinds().contains(e.kind().word())).isPresent()) {
+      if (exercise.filter(e -> takes(phase, e)).isPresent()) {
         String cause = new LeftOut(entry.getKey(), entry.getValue()).cause();
         counts.merge(cause, 1, Integer::sum);
         all++;
@@ -227,6 +227,11 @@ final class Diagnosis {
 
   private static int shortest(Candidate candidate) {
     return candidate.lengths().get(0);
+  }
+
+  private static boolean takes(Phase phase, Exercise exercise) {
+    String word = exercise.kind().word();
+    return phase.kinds().stream().anyMatch(k -> k.equals(word) || k.startsWith(word + "/"));
   }
 
   private static boolean allows(Phase phase, Candidate candidate) {

@@ -85,7 +85,8 @@ public final class Reducer {
     dropUnreachable(allowed);
     Set<String> products = relevant(allowed);
     ExerciseCost cost = new ExerciseCost(brief, new Purpose(goal, given, allowed));
-    List<Candidate> candidates = candidates(allowed, products, cost);
+    Placement placement = new Placement(goal.arc());
+    List<Candidate> candidates = candidates(allowed, products, placement, cost);
     Supply supply = new Supply(candidates, timing.grid(), timing.stretch().max());
     leftOut.putAll(own.tooLong());
     List<Candidate> ownCandidates = own.candidates();
@@ -94,7 +95,7 @@ public final class Reducer {
       candidates.sort(Comparator.comparing(Candidate::id));
     }
     int working = WorkingTime.minutes(timing, brief.bufferPercent()) - own.minutes();
-    Arc arc = new Arc(goal.arc(), given, timing, supply, Math.max(0, working));
+    Arc arc = new Arc(goal.arc(), placement, given, timing, supply, Math.max(0, working));
     Instance instance =
         new Instance(
             timing.grid(),
@@ -195,7 +196,7 @@ public final class Reducer {
   }
 
   private List<Candidate> candidates(
-      List<Allowed> allowed, Set<String> products, ExerciseCost cost) {
+      List<Allowed> allowed, Set<String> products, Placement placement, ExerciseCost cost) {
     int people = brief.group().count();
     Set<String> named = new HashSet<>(products);
     List<Candidate> candidates = new ArrayList<>(allowed.size());
@@ -204,7 +205,7 @@ public final class Reducer {
       candidates.add(
           new Candidate(
               exercise.id(),
-              exercise.kind().word(),
+              placement.kind(entry),
               entry.lengths().minutes(),
               entry.lengths().costs(),
               10 * exercise.energy(),
