@@ -1,7 +1,7 @@
 /** The command line, and the documents it writes. */
 module org.arcwright.cli {
   requires info.picocli;
-  requires org.arcwright.core;
+  requires transitive org.arcwright.core;
   requires org.arcwright.library;
   requires static org.jspecify;
 

@@ -1,9 +1,6 @@
 package org.arcwright.cli;
 
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Spec;
 
 /** The command line as a whole: it only knows its commands. */
 @Command(
@@ -20,12 +17,4 @@ import picocli.CommandLine.Spec;
     versionProvider = Version.class,
     synopsisSubcommandLabel = "COMMAND",
     commandListHeading = "%nCommands:%n")
-final class Arcwright implements Callable<Integer> {
-  @Spec private CommandSpec spec;
-
-  @Override
-  public Integer call() {
-    spec.commandLine().usage(spec.commandLine().getOut());
-    return Exit.DONE;
-  }
-}
+final class Arcwright {}

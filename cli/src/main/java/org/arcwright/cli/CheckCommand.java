@@ -38,8 +38,6 @@ final class CheckCommand implements Callable<Integer> {
 
   @Mixin private CatalogOption catalogs = new CatalogOption();
 
-  @Mixin private CommonOptions common = new CommonOptions();
-
   private final Terminal terminal;
 
   CheckCommand(Terminal terminal) {

@@ -64,8 +64,6 @@ final class ComposeCommand implements Callable<Integer> {
 
   @Mixin private BudgetOption budget = new BudgetOption();
 
-  @Mixin private CommonOptions common = new CommonOptions();
-
   private final Terminal terminal;
 
   ComposeCommand(Terminal terminal) {

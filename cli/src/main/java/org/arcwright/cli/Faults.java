@@ -1,11 +1,15 @@
 package org.arcwright.cli;
 
 import java.io.PrintStream;
+import java.util.Set;
+import java.util.TreeSet;
 import org.arcwright.catalog.InvalidValueException;
+import org.arcwright.catalog.Nearest;
 import org.arcwright.format.FormatException;
 import picocli.CommandLine;
 import picocli.CommandLine.IExecutionExceptionHandler;
 import picocli.CommandLine.IParameterExceptionHandler;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.UnmatchedArgumentException;
@@ -25,10 +29,22 @@ final class Faults implements IParameterExceptionHandler, IExecutionExceptionHan
   public int handleParseException(ParameterException e, String[] args) {
     CommandLine line = e.getCommandLine();
     String name = line.getCommandSpec().qualifiedName();
-    err.println(name + ": " + e.getMessage());
-    UnmatchedArgumentException.printSuggestions(e, line.getErr());
+    err.println(name + ": " + message(e, line.getCommandSpec()));
     err.println("See: " + name + " --help");
     return Exit.WRONG_INPUT;
+  }
+
+  private static String message(ParameterException e, CommandSpec spec) {
+    if (e instanceof UnmatchedArgumentException unmatched) {
+      String word = unmatched.getUnmatched().get(0);
+      Set<String> known = new TreeSet<>(spec.optionsMap().keySet());
+      known.addAll(spec.subcommands().keySet());
+      return "\""
+          + word
+          + "\" is unknown here"
+          + Nearest.to(word, known).map(near -> "; perhaps " + near).orElse("");
+    }
+    return String.valueOf(e.getMessage());
   }
 
   @Override

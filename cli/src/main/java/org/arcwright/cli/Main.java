@@ -1,5 +1,9 @@
 package org.arcwright.cli;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
+
+import java.io.OutputStreamWriter;
+import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -7,6 +11,7 @@ import java.util.function.Function;
 import org.arcwright.cli.document.Style;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.Model.OptionSpec;
 
 /** Runs one command of the command line. */
 public final class Main {
@@ -17,6 +22,9 @@ public final class Main {
     COMMANDS.put("solve", SolveCommand::new);
     COMMANDS.put("check", CheckCommand::new);
   }
+
+  /** What a command line without a word stands for. */
+  private static final String[] HELP = {"--help"};
 
   private Main() {}
 
@@ -34,12 +42,30 @@ public final class Main {
       return line(terminal, args)
           .setParameterExceptionHandler(faults)
           .setExecutionExceptionHandler(faults)
-          .execute(args);
+          .execute(args.length == 0 ? HELP : args);
     } catch (OutOfMemoryError e) {
       return faults.outOfMemory();
     } finally {
       terminal.out().flush();
     }
+  }
+
+  private static PrintWriter writer(PrintStream stream) {
+    return new PrintWriter(new OutputStreamWriter(stream, UTF_8), true);
+  }
+
+  private static void addCommonOptions(CommandLine command) {
+    command
+        .getCommandSpec()
+        .addOption(
+            OptionSpec.builder(Faults.TRACE)
+                .description("with a stack trace if something goes wrong")
+                .build())
+        .addOption(
+            OptionSpec.builder("-h", "--help")
+                .usageHelp(true)
+                .description("show this help")
+                .build());
   }
 
   /** Only the command that is asked for is built; all of them where help needs their names. */
@@ -52,8 +78,9 @@ public final class Main {
             line.addSubcommand(name, command.apply(terminal));
           }
         });
-    return line.setOut(new PrintWriter(terminal.out(), true))
-        .setErr(new PrintWriter(terminal.err(), true))
+    line.getSubcommands().values().forEach(Main::addCommonOptions);
+    return line.setOut(writer(terminal.out()))
+        .setErr(writer(terminal.err()))
         .setUsageHelpWidth(Math.min(terminal.width(), Terminal.PAGE))
         .setColorScheme(
             CommandLine.Help.defaultColorScheme(

@@ -30,8 +30,6 @@ final class SolveCommand implements Callable<Integer> {
 
   @Mixin private BudgetOption budget = new BudgetOption();
 
-  @Mixin private CommonOptions common = new CommonOptions();
-
   private final Terminal terminal;
 
   SolveCommand(Terminal terminal) {

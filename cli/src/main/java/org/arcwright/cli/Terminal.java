@@ -84,12 +84,16 @@ public record Terminal(
         return false;
       }
     }
-    Console console = System.console();
-    return console != null && isTerminal(console);
+    return consoleIsTerminal();
   }
 
   /** From JDK 22 on there is a console without a terminal, and a method that tells them apart. */
-  private static boolean isTerminal(Console console) {
+  @SuppressWarnings("SystemConsoleNull") // before JDK 22 there is none without a terminal
+  private static boolean consoleIsTerminal() {
+    Console console = System.console();
+    if (console == null) {
+      return false;
+    }
     try {
       return (boolean) Console.class.getMethod("isTerminal").invoke(console);
     } catch (ReflectiveOperationException e) {

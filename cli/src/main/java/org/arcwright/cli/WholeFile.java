@@ -31,8 +31,8 @@ final class WholeFile {
     if (Files.isDirectory(file)) {
       throw new Refusal(file + ": it is a folder; name a file");
     }
-    boolean writable = Files.exists(file) ? Files.isWritable(file) : Files.isWritable(folder);
-    if (!writable || (isOrdinary(file) && !Files.isWritable(folder))) {
+    boolean moved = isOrdinary(file);
+    if ((Files.exists(file) && !Files.isWritable(file)) || (moved && !Files.isWritable(folder))) {
       throw new Refusal(file + ": it may not be written; check the permissions of " + folder);
     }
     return new WholeFile(file);
@@ -41,7 +41,7 @@ final class WholeFile {
   /** Whether it is the same as another file. */
   boolean is(Path other) {
     try {
-      return Files.exists(file) && Files.exists(other)
+      return (Files.exists(file) && Files.exists(other))
           ? Files.isSameFile(file, other)
           : file.toAbsolutePath().normalize().equals(other.toAbsolutePath().normalize());
     } catch (IOException e) {

@@ -95,7 +95,7 @@ class ComposeCommandTest {
     Run run = Run.of("compose", brief, "--left-out");
 
     assertThat(run.out())
-        .contains("\n- world-cafe-ideas (World café")
+        .contains("\n- world-cafe-ideas (Ideas at café tables)")
         .contains(": not for 5 people:");
     assertThat(Run.of("compose", brief).out()).doesNotContain("world-cafe-ideas");
   }

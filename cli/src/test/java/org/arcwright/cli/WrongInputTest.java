@@ -29,7 +29,6 @@ class WrongInputTest {
         "people: 5 | people: 0 | brief.yaml:3:9: | 0",
         "people: 5 | people: five | brief.yaml:3:9: | five",
         "mode: remote | mode: online | brief.yaml:4:7: | remote, in-person or hybrid",
-        "mode: remote | mood: remote | brief.yaml:4:1: | mood",
         "zone: Europe/Vienna | zone: Vienna | brief.yaml:7:7: | perhaps Europe/Vienna",
         "title: Ideas for the open day | title: '' | brief.yaml:1:8: | title"
       })
@@ -42,16 +41,21 @@ class WrongInputTest {
       delimiter = '|',
       value = {
         "rhythm: {stretch: 60m..30m} | brief.yaml:8:19: | ascending",
-        "'wishes: {pin: [{exercise: one-word-close, at: 2h}]}' | brief.yaml:8:48: | 75",
-        "'wishes: {pin: [{exercise: one-word-close, at: 11:00}]}' | brief.yaml:8:48: | 75",
+        "'wishes: {pin: [{exercise: one-word-close, at: 2h}]}' | brief.yaml:8:47: | 75",
+        "'wishes: {pin: [{exercise: one-word-close, at: 11:00}]}' | brief.yaml:8:47: | 75",
         "wishes: {include: [one-word-closing]} | brief.yaml:8:20: | perhaps one-word-close",
         "'own-items: [{id: talk, title: Talk, minutes: 0}]' | brief.yaml:8: | minutes",
         "meal: {at: '13:00..12:00', minutes: 45} | brief.yaml:8: | meal",
-        "\tbuffer: 10% | brief.yaml:8:1: | tab",
+        "colour: blue | brief.yaml:8:1: | unknown key, colour",
         "buffer: [10% | brief.yaml: | ]"
       })
   void addedToABrief(String line, String place, String hint) throws IOException {
     refuses(Briefs.SHORT + line.replace("'13:00..12:00'", "13:00..12:00") + "\n", place, hint);
+  }
+
+  @Test
+  void aTab() throws IOException {
+    refuses(Briefs.SHORT + "wishes:\n\tinclude: [one-word-close]\n", "brief.yaml:9:1:", "tab");
   }
 
   private void refuses(String text, String place, String hint) throws IOException {
@@ -171,10 +175,10 @@ class WrongInputTest {
         "compose x.yaml --budget ten | \"ten\" is no time",
         "compose x.yaml --budget 25h | \"25h\" is no time",
         "compose x.yaml --format pdf | \"pdf\" is none; text, json or markdown are right",
-        "compose x.yaml --fromat json | --format",
-        "compose x.yaml y.yaml | y.yaml",
+        "compose x.yaml --fromat json | \"--fromat\" is unknown here; perhaps --format",
+        "compose x.yaml y.yaml | \"y.yaml\" is unknown here",
         "compose x.yaml --format json --format text | --format",
-        "compos x.yaml | compose",
+        "compos x.yaml | \"compos\" is unknown here; perhaps compose",
         "--budget 10s | --budget",
         "solve | INSTANCE",
         "check x.json | --brief"

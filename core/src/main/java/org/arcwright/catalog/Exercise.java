@@ -153,7 +153,7 @@ public record Exercise(
     Map<Format, Duration> time = new EnumMap<>(Format.class);
     Format longest = steps.get(0).format();
     for (Step step : steps) {
-      Duration typical = step.minutes().typical().multipliedBy(step.times(people, breakout));
+      Duration typical = Minutes.times(step.minutes().typical(), step.times(people, breakout));
       time.merge(step.format(), typical, Duration::plus);
     }
     for (Step step : steps) {

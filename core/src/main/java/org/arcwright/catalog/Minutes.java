@@ -36,8 +36,14 @@ public record Minutes(Duration min, Duration typical, Duration max) {
 
   /** The same {@code times} times, end by end. */
   public Minutes times(int times) {
-    return new Minutes(
-        min.multipliedBy(times), typical.multipliedBy(times), max.multipliedBy(times));
+    return times == 1
+        ? this
+        : new Minutes(times(min, times), times(typical, times), times(max, times));
+  }
+
+  /** Exact; {@link Duration#multipliedBy} goes through big numbers, which large catalogs feel. */
+  static Duration times(Duration duration, int times) {
+    return Duration.ofSeconds(duration.getSeconds() * times, (long) duration.getNano() * times);
   }
 
   @Override

@@ -76,14 +76,15 @@ final class Diagnosis {
     }
   }
 
-  /** The most frequent reason for which exercises of the phase's kinds are left out. */
+  /** The most frequent cause for which exercises of the phase's kinds are left out. */
   private String mostOften(Phase phase) {
     Map<String, Integer> counts = new HashMap<>();
     int all = 0;
     for (Map.Entry<String, String> entry : reduction.leftOut().entrySet()) {
       Optional<Exercise> exercise = reduction.catalog().exercise(entry.getKey());
-      if (exercise.filter(e -> phase.kinds().contains(e.kind().word())).isPresent()) {
-        counts.merge(entry.getValue(), 1, Integer::sum);
+      if (exercise.filter(e -> takes(phase, e)).isPresent()) {
+        String cause = new LeftOut(entry.getKey(), entry.getValue()).cause();
+        counts.merge(cause, 1, Integer::sum);
         all++;
       }
     }
@@ -226,6 +227,11 @@ final class Diagnosis {
 
   private static int shortest(Candidate candidate) {
     return candidate.lengths().get(0);
+  }
+
+  private static boolean takes(Phase phase, Exercise exercise) {
+    String word = exercise.kind().word();
+    return phase.kinds().stream().anyMatch(k -> k.equals(word) || k.startsWith(word + "/"));
   }
 
   private static boolean allows(Phase phase, Candidate candidate) {

@@ -1,6 +1,7 @@
 package org.arcwright.compose;
 
 import java.time.Duration;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.arcwright.agenda.Agenda;
@@ -167,6 +168,15 @@ final class Remarks {
             .filter(kind -> Word.find(Kind.class, kind).isPresent())
             .sorted()
             .toList();
+    int slash = finding.kind().indexOf('/');
+    if (slash >= 0) {
+      List<String> phases =
+          Arrays.stream(finding.kind().substring(slash + 1).split("\\+"))
+              .map(words::phase)
+              .toList();
+      return "%s leaves nothing that %s is for; it belongs to %s."
+          .formatted(what, words.phase(finding.phase()), Wording.or(phases));
+    }
     return Word.find(Kind.class, finding.kind()).isEmpty()
         ? "%s belongs to another phase than %s, says the brief."
             .formatted(what, words.phase(finding.phase()))

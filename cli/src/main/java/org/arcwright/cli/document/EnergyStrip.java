@@ -96,7 +96,7 @@ final class EnergyStrip {
       String text = String.valueOf(++number);
       int from = column(activity.start());
       int room = endColumn(activity) - from;
-      if (text.length() < room || room == 1 && text.length() == 1) {
+      if (text.length() < room || (room == 1 && text.length() == 1)) {
         text.getChars(0, text.length(), rows[0], from);
       }
     }

@@ -5,7 +5,6 @@ import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
-import org.arcwright.catalog.Kind;
 import org.arcwright.catalog.Phase;
 import org.arcwright.compose.instance.Instance;
 import org.arcwright.compose.instance.Instance.Bounds;
@@ -24,20 +23,27 @@ final class Arc {
 
   /**
    * @param arc the goal's phases
+   * @param placement which kinds each phase takes
    * @param given products that exist before the start
    * @param timing the brief's times
    * @param supply what the candidates can fill
    * @param working exercise minutes to share out, own items not among them
    */
-  Arc(List<Phase> arc, Set<String> given, Timing timing, Supply supply, int working) {
+  Arc(
+      List<Phase> arc,
+      Placement placement,
+      Set<String> given,
+      Timing timing,
+      Supply supply,
+      int working) {
     this.arc = arc;
     this.timing = timing;
     this.supply = supply;
     this.working = working;
     Set<String> existing = new HashSet<>(given);
-    for (Phase phase : arc) {
-      Set<String> words = new LinkedHashSet<>();
-      phase.kinds().stream().map(Kind::word).forEach(words::add);
+    for (int i = 0; i < arc.size(); i++) {
+      Phase phase = arc.get(i);
+      Set<String> words = placement.kinds(i);
       kinds.add(words);
       List<String> due = phase.yields().stream().filter(existing::add).toList();
       needed.add(supply.needed(words, phase.fewest(), due));

@@ -27,22 +27,25 @@ final class ExerciseCost {
   }
 
   /** In points, zero or more. The brief must allow the exercise. */
-  int of(Exercise exercise) {
+  int of(Allowed allowed) {
+    Exercise exercise = allowed.exercise();
     int cost = ExchangeRates.EACH + ExchangeRates.suitability(exercise.in(mode).fit());
-    if (!purpose.isServedBy(exercise)) {
+    if (!purpose.isServedBy(allowed)) {
       cost += ExchangeRates.BESIDE_THE_POINT;
     }
     if (usedLastTime.contains(exercise.id())) {
       cost += ExchangeRates.USED_LAST_TIME;
     }
-    return cost + introductions(exercise) + groupsOutOfSight(exercise);
+    return cost + introductions(allowed) + groupsOutOfSight(exercise);
   }
 
-  private int introductions(Exercise exercise) {
-    boolean introduces = exercise.yields().contains(INTRODUCTIONS);
+  private int introductions(Allowed allowed) {
+    boolean introduces = allowed.yields().contains(INTRODUCTIONS);
     return switch (acquaintance) {
       case STRANGERS ->
-          exercise.kind() == Kind.ICEBREAKER && !introduces ? ExchangeRates.NO_INTRODUCTIONS : 0;
+          allowed.exercise().kind() == Kind.ICEBREAKER && !introduces
+              ? ExchangeRates.NO_INTRODUCTIONS
+              : 0;
       case MIXED -> 0;
       case COLLEAGUES -> introduces ? ExchangeRates.NEEDLESS_INTRODUCTIONS : 0;
     };

@@ -5,7 +5,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import org.arcwright.catalog.Exercise;
 import org.arcwright.catalog.Goal;
 import org.arcwright.catalog.Kind;
 import org.arcwright.catalog.Phase;
@@ -23,14 +22,14 @@ final class Purpose {
    * @param given what exists before the start; nobody needs to leave it
    * @param allowed the exercises that the brief allows
    */
-  Purpose(Goal goal, Set<String> given, List<Exercise> allowed) {
+  Purpose(Goal goal, Set<String> given, List<Allowed> allowed) {
     for (Phase phase : goal.arc()) {
       for (Kind kind : phase.kinds()) {
         asked.computeIfAbsent(kind, k -> new HashSet<>()).addAll(phase.yields());
       }
     }
     asked.values().forEach(products -> products.removeAll(given));
-    for (Exercise exercise : allowed) {
+    for (Allowed exercise : allowed) {
       if (isAsked(exercise)) {
         helpful.addAll(exercise.needs());
       }
@@ -40,15 +39,15 @@ final class Purpose {
   }
 
   /** Whether it leads to the goal. */
-  boolean isServedBy(Exercise exercise) {
+  boolean isServedBy(Allowed exercise) {
     return isAsked(exercise) || contains(helpful, exercise);
   }
 
-  private boolean isAsked(Exercise exercise) {
-    return contains(asked.getOrDefault(exercise.kind(), Set.of()), exercise);
+  private boolean isAsked(Allowed exercise) {
+    return contains(asked.getOrDefault(exercise.exercise().kind(), Set.of()), exercise);
   }
 
-  private static boolean contains(Set<String> products, Exercise exercise) {
+  private static boolean contains(Set<String> products, Allowed exercise) {
     for (String product : exercise.yields()) {
       if (products.contains(product)) {
         return true;

@@ -4,43 +4,47 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
-import org.arcwright.catalog.Exercise;
+import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
-/** Which work products can exist at all, starting from those given. */
+/** Which exercises can never have what they need. */
 final class Reach {
-  private final Set<String> products;
-
-  private Reach(Set<String> products) {
-    this.products = products;
-  }
+  private Reach() {}
 
   /**
-   * Products given, yielded by exercises that need nothing else, yielded by exercises that need
-   * these, and so on. Time is linear for each link in the longest chain of needs.
+   * The exercises out of reach by id, each with the first product that it needs and that cannot
+   * exist. Those exist that are given, that exercises yield which need nothing else, that exercises
+   * yield which need these, and so on. Time is linear for each link in the longest chain of needs.
    */
-  static Reach of(Collection<String> given, List<Exercise> exercises) {
-    Reach reach = new Reach(new HashSet<>(given));
-    List<Exercise> waiting = exercises;
+  static Map<String, String> missing(Collection<String> given, List<Allowed> exercises) {
+    Set<String> products = new HashSet<>(given);
+    List<Allowed> waiting = exercises;
     int before;
     do {
       before = waiting.size();
-      List<Exercise> still = new ArrayList<>();
-      for (Exercise exercise : waiting) {
-        if (reach.missing(exercise) == null) {
-          reach.products.addAll(exercise.yields());
+      List<Allowed> still = new ArrayList<>();
+      for (Allowed exercise : waiting) {
+        if (missing(exercise, products) == null) {
+          products.addAll(exercise.yields());
         } else {
           still.add(exercise);
         }
       }
       waiting = still;
-    } while (waiting.size() < before);
-    return reach;
+    } while (!waiting.isEmpty() && waiting.size() < before);
+    Map<String, String> missing = new TreeMap<>();
+    for (Allowed exercise : waiting) {
+      String product = missing(exercise, products);
+      if (product != null) {
+        missing.put(exercise.exercise().id(), product);
+      }
+    }
+    return missing;
   }
 
-  /** The first product that the exercise needs and that cannot exist; else null. */
-  @Nullable String missing(Exercise exercise) {
+  private static @Nullable String missing(Allowed exercise, Set<String> products) {
     for (String need : exercise.needs()) {
       if (!products.contains(need)) {
         return need;

@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -36,9 +37,6 @@ public final class Reducer {
   private final OwnItems own;
   private final Set<String> given;
   private final TreeMap<String, String> leftOut = new TreeMap<>();
-
-  /** An exercise that the brief allows, with its lengths. */
-  private record Allowed(Exercise exercise, Lengths lengths) {}
 
   private Reducer(Brief brief, Catalog catalog) {
     this.brief = brief;
@@ -86,7 +84,8 @@ public final class Reducer {
     boolean complete = read(allowed, stop);
     dropUnreachable(allowed);
     Set<String> products = relevant(allowed);
-    List<Candidate> candidates = candidates(allowed, products);
+    Placement placement = new Placement(goal.arc());
+    List<Candidate> candidates = candidates(allowed, products, placement);
     Supply supply = new Supply(candidates, timing.grid(), timing.stretch().max());
     leftOut.putAll(own.tooLong());
     List<Candidate> ownCandidates = own.candidates();
@@ -95,7 +94,7 @@ public final class Reducer {
       candidates.sort(Comparator.comparing(Candidate::id));
     }
     int working = WorkingTime.minutes(timing, brief.bufferPercent()) - own.minutes();
-    Arc arc = new Arc(goal.arc(), given, timing, supply, Math.max(0, working));
+    Arc arc = new Arc(goal.arc(), placement, given, timing, supply, Math.max(0, working));
     Instance instance =
         new Instance(
             timing.grid(),
@@ -129,7 +128,7 @@ public final class Reducer {
             Lengths.of(exercise.minutes(people), timing.grid(), timing.stretch().max());
         refusal = tooLong(lengths);
         if (refusal == null) {
-          allowed.add(new Allowed(exercise, lengths));
+          allowed.add(Allowed.of(exercise, lengths));
         }
       }
       if (refusal != null) {
@@ -162,21 +161,12 @@ public final class Reducer {
   }
 
   private void dropUnreachable(List<Allowed> allowed) {
-    Reach reach = Reach.of(given, exercises(allowed));
-    allowed.removeIf(
-        entry -> {
-          String missing = reach.missing(entry.exercise());
-          if (missing == null) {
-            return false;
-          }
-          leftOut.put(
-              entry.exercise().id(), "needs what nothing here leaves: the " + title(missing));
-          return true;
-        });
-  }
-
-  private static List<Exercise> exercises(List<Allowed> allowed) {
-    return allowed.stream().map(Allowed::exercise).toList();
+    Map<String, String> missing = Reach.missing(given, allowed);
+    if (!missing.isEmpty()) {
+      allowed.removeIf(entry -> missing.containsKey(entry.exercise().id()));
+    }
+    missing.forEach(
+        (id, product) -> leftOut.put(id, "needs what nothing here leaves: the " + title(product)));
   }
 
   private String title(String product) {
@@ -189,29 +179,31 @@ public final class Reducer {
     Set<String> products = new TreeSet<>();
     goal.arc().forEach(phase -> products.addAll(phase.yields()));
     Set<String> needs = new HashSet<>();
-    allowed.forEach(entry -> needs.addAll(entry.exercise().needs()));
+    allowed.forEach(entry -> needs.addAll(entry.needs()));
     products.addAll(needs);
     return products;
   }
 
-  private List<Candidate> candidates(List<Allowed> allowed, Set<String> products) {
-    Purpose purpose = new Purpose(goal, given, exercises(allowed));
+  private List<Candidate> candidates(
+      List<Allowed> allowed, Set<String> products, Placement placement) {
+    Purpose purpose = new Purpose(goal, given, allowed);
     ExerciseCost cost = new ExerciseCost(brief, purpose);
     int people = brief.group().count();
+    Set<String> named = new HashSet<>(products);
     List<Candidate> candidates = new ArrayList<>(allowed.size());
     for (Allowed entry : allowed) {
       Exercise exercise = entry.exercise();
       candidates.add(
           new Candidate(
               exercise.id(),
-              exercise.kind().word(),
+              placement.kind(entry),
               entry.lengths().minutes(),
               entry.lengths().costs(),
               10 * exercise.energy(),
               exercise.format(people).word(),
-              List.copyOf(exercise.needs()),
-              only(exercise.yields(), products),
-              cost.of(exercise)));
+              entry.needs(),
+              only(entry.yields(), named),
+              cost.of(entry)));
     }
     return candidates;
   }

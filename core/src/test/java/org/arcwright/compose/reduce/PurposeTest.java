@@ -57,9 +57,13 @@ class PurposeTest {
     assertThat(serving(REPHRASING, WISHES)).containsExactly(WISHES);
   }
 
-  private static List<Exercise> serving(Exercise... allowed) {
-    Purpose purpose = new Purpose(Sample.goal(), Set.of("question"), List.of(allowed));
-    return Stream.of(allowed).filter(purpose::isServedBy).toList();
+  private static List<Exercise> serving(Exercise... exercises) {
+    List<Allowed> allowed =
+        Stream.of(exercises)
+            .map(exercise -> Allowed.of(exercise, Lengths.of(exercise.minutes(8), 5, 60)))
+            .toList();
+    Purpose purpose = new Purpose(Sample.goal(), Set.of("question"), allowed);
+    return allowed.stream().filter(purpose::isServedBy).map(Allowed::exercise).toList();
   }
 
   private static Exercise divergent(String id, String... yields) {
