@@ -45,10 +45,10 @@ final class CatalogDirectory {
       throw new FormatException(problems);
     }
     refuseStrays();
-    Map<String, Product> products =
-        merged(base.products(), words(PRODUCTS, WordsForm::products), Product::id);
-    Map<String, Tool> tools = merged(base.tools(), words(TOOLS, WordsForm::tools), Tool::id);
-    Vocabulary vocabulary = Vocabulary.of(products.keySet(), tools.keySet());
+    Optional<Map<String, Product>> products =
+        words(PRODUCTS, WordsForm::products, base.products(), Product::id);
+    Optional<Map<String, Tool>> tools = words(TOOLS, WordsForm::tools, base.tools(), Tool::id);
+    Vocabulary vocabulary = new Vocabulary(products.map(Map::keySet), tools.map(Map::keySet));
     Map<String, Exercise> exercises =
         entries(
             "exercises",
@@ -60,8 +60,8 @@ final class CatalogDirectory {
       throw new FormatException(problems);
     }
     return Catalog.of(
-        products.values(),
-        tools.values(),
+        products.orElseThrow().values(),
+        tools.orElseThrow().values(),
         merged(base.exercises(), exercises.values(), Exercise::id).values(),
         merged(base.goals(), goals.values(), Goal::id).values());
   }
@@ -76,15 +76,25 @@ final class CatalogDirectory {
     }
   }
 
-  private <T> List<T> words(String name, BiFunction<Node, Faults, Optional<List<T>>> reader) {
+  /**
+   * The words of the base and of the file; none if there are problems, for then every use of a word
+   * would seem to be another.
+   */
+  private <T> Optional<Map<String, T>> words(
+      String name,
+      BiFunction<Node, Faults, Optional<List<T>>> reader,
+      Map<String, T> base,
+      Function<T, String> id) {
     Path file = directory.resolve(name);
     if (!Files.exists(file)) {
-      return List.of();
+      return Optional.of(base);
     }
     Document document = Document.of(file, Document.BY_HAND);
     Optional<List<T>> words = document.tryRead(reader);
     problems.addAll(document.problems());
-    return words.orElse(List.of());
+    return document.problems().isEmpty()
+        ? words.map(added -> merged(base, added, id))
+        : Optional.empty();
   }
 
   private <T> Map<String, T> entries(

@@ -9,6 +9,9 @@ import org.arcwright.format.tree.Node.Sequence;
 
 /** Holds words of a file against the words that are known. */
 final class Known {
+  /** So many can be listed in a message. */
+  private static final int FEW = 6;
+
   private Known() {}
 
   /** An unknown word, or each unknown word of a list, is a fault. */
@@ -23,7 +26,13 @@ final class Known {
           "unknown " + what,
           Nearest.to(word.text(), known)
               .map(near -> "perhaps " + near)
-              .orElse("the catalog has none of that name"));
+              .orElseGet(() -> remedy(known)));
     }
+  }
+
+  private static String remedy(Collection<String> known) {
+    return known.isEmpty() || known.size() > FEW
+        ? "the catalog has none of that name"
+        : "known here: " + String.join(", ", known);
   }
 }

@@ -10,16 +10,19 @@ import org.arcwright.format.tree.Values;
 
 /** Energy in files: 1 calm to 5 lively, with one decimal; in the model it is counted in tenths. */
 final class Levels {
+  private static final BigDecimal CALM = BigDecimal.valueOf(10);
+  private static final BigDecimal LIVELY = BigDecimal.valueOf(50);
+
   private Levels() {}
 
-  /** The energy in tenths; more than one decimal is a fault. */
+  /** The energy in tenths; what is beyond the scale or between the tenths is a fault. */
   static Optional<Integer> read(Node node, Faults faults) {
     Optional<BigDecimal> energy = Values.number(node, "energy", faults);
     if (energy.isEmpty()) {
       return Optional.empty();
     }
     BigDecimal tenths = energy.get().movePointRight(1).stripTrailingZeros();
-    if (tenths.scale() > 0 || tenths.precision() - tenths.scale() > 9) {
+    if (tenths.scale() > 0 || tenths.compareTo(CALM) < 0 || tenths.compareTo(LIVELY) > 0) {
       faults.add(node, "energy", "1 (calm) to 5 (lively) with one decimal is right");
       return Optional.empty();
     }

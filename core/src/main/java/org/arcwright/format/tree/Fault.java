@@ -14,7 +14,7 @@ public record Fault(int line, int column, String what, String value, String reme
 
   /** Shortens the value to one line. */
   public Fault {
-    String oneLine = value.replaceAll("[\\p{Cntrl}\\s]+", " ").strip();
+    String oneLine = value.replaceAll("[\\p{Cntrl}\\p{Zl}\\p{Zp}\\s]+", " ").strip();
     value = oneLine.length() <= LONGEST ? oneLine : oneLine.substring(0, LONGEST - 3) + "...";
   }
 }

@@ -205,15 +205,23 @@ public final class Fields {
         alias == null
             ? mapping.at(e.field())
             : alias.at(e.field().substring(first.length()).replaceFirst("^[.\\[]", ""));
-    if (node instanceof Sequence sequence) {
-      Node last = sequence;
-      for (Node child : sequence.nodes()) {
-        if (child instanceof Scalar scalar && scalar.text().equals(e.value())) {
-          last = child;
+    return node instanceof Sequence list ? named(list, e.value()).orElse(list) : node;
+  }
+
+  /** The last word of a list, or of its mappings, that the record refused. */
+  private static Optional<Node> named(Sequence list, String word) {
+    Optional<Node> last = Optional.empty();
+    for (Node node : list.nodes()) {
+      if (node instanceof Scalar scalar && scalar.text().equals(word)) {
+        last = Optional.of(scalar);
+      } else if (node instanceof Mapping mapping) {
+        for (Member member : mapping.members()) {
+          if (member.value() instanceof Scalar scalar && scalar.text().equals(word)) {
+            last = Optional.of(scalar);
+          }
         }
       }
-      return last;
     }
-    return node;
+    return last;
   }
 }

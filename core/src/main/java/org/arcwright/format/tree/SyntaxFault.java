@@ -38,6 +38,11 @@ final class SyntaxFault {
           new Plain("expected ',' or ']'", true, "list left open", "close it with ]"),
           new Plain("expected ',' or '}'", true, "brace left open", "close it with }"),
           new Plain(
+              "'<stream end>'",
+              false,
+              "end of file too early",
+              "close every bracket, brace and quote"),
+          new Plain(
               "cannot start any token",
               false,
               "text that begins with a sign of YAML's own",
@@ -93,7 +98,7 @@ final class SyntaxFault {
               "Unexpected end-of-input",
               false,
               "end of file too early",
-              "close every bracket and brace"),
+              "close every bracket, brace and quote"),
           new Plain(
               "Unexpected close marker", false, "wrong bracket", "close what was opened last"),
           new Plain("Leading zero", false, "zero before a number", "strike it"),

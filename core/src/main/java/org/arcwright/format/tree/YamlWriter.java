@@ -2,6 +2,7 @@ package org.arcwright.format.tree;
 
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.arcwright.format.tree.Node.Mapping;
 import org.arcwright.format.tree.Node.Member;
 import org.arcwright.format.tree.Node.Scalar;
@@ -30,6 +31,9 @@ import org.snakeyaml.engine.v2.resolver.JsonScalarResolver;
  * only where they are needed.
  */
 public final class YamlWriter {
+  /** Line breaks of any script, which only double quotes keep as they are. */
+  private static final Pattern LINE_BREAK = Pattern.compile("\\R");
+
   private final StringBuilder out = new StringBuilder();
   private final Emitter emitter;
 
@@ -37,8 +41,9 @@ public final class YamlWriter {
     DumpSettings settings =
         DumpSettings.builder()
             .setWidth(Layout.WIDTH)
-            .setIndent(4)
+            .setIndent(2)
             .setIndicatorIndent(2)
+            .setIndentWithIndicator(true)
             .setMaxSimpleKeyLength(128)
             .build();
     emitter = new Emitter(settings, new Sink(out));
@@ -85,29 +90,37 @@ public final class YamlWriter {
   }
 
   private static FlowStyle within(FlowStyle outer, Node node) {
-    boolean collection = !(node instanceof Scalar);
-    return outer == FlowStyle.FLOW || (collection && Layout.fits(node, Layout.WIDTH - 16))
-        ? FlowStyle.FLOW
-        : FlowStyle.BLOCK;
+    boolean onOneLine =
+        !(node instanceof Scalar)
+            && !isListOfMappings(node)
+            && Layout.fits(node, Layout.WIDTH - 16);
+    return outer == FlowStyle.FLOW || onOneLine ? FlowStyle.FLOW : FlowStyle.BLOCK;
+  }
+
+  private static boolean isListOfMappings(Node node) {
+    return node instanceof Sequence list
+        && list.nodes().stream().anyMatch(Mapping.class::isInstance);
   }
 
   private void scalar(Scalar scalar, boolean inLine) {
-    if (scalar.type() != ScalarType.TEXT) {
-      emit(scalar.text(), ScalarStyle.PLAIN);
-      return;
-    }
-    String text = scalar.text();
-    boolean plain = new JsonScalarResolver().resolve(text, true).equals(Tag.STR);
-    boolean longText = !inLine && text.length() > Layout.WIDTH - 24 && !text.contains("\n");
     emit(
-        text,
-        longText ? ScalarStyle.FOLDED : plain ? ScalarStyle.PLAIN : ScalarStyle.SINGLE_QUOTED);
+        scalar.text(),
+        scalar.type() == ScalarType.TEXT ? style(scalar.text(), inLine) : ScalarStyle.PLAIN);
+  }
+
+  private static ScalarStyle style(String text, boolean inLine) {
+    if (LINE_BREAK.matcher(text).find()) {
+      return ScalarStyle.DOUBLE_QUOTED;
+    }
+    if (!inLine && text.length() > Layout.WIDTH - 24) {
+      return ScalarStyle.FOLDED;
+    }
+    boolean plain = new JsonScalarResolver().resolve(text, true).equals(Tag.STR);
+    return plain ? ScalarStyle.PLAIN : ScalarStyle.SINGLE_QUOTED;
   }
 
   private void emit(String text, ScalarStyle style) {
-    boolean plain = style == ScalarStyle.PLAIN;
-    emitter.emit(
-        new ScalarEvent(
-            Optional.empty(), Optional.empty(), new ImplicitTuple(plain, !plain), text, style));
+    ImplicitTuple noTag = new ImplicitTuple(true, true);
+    emitter.emit(new ScalarEvent(Optional.empty(), Optional.empty(), noTag, text, style));
   }
 }

@@ -1,0 +1,111 @@
+package org.arcwright.format;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Combinators;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+import org.arcwright.agenda.Agenda;
+import org.arcwright.brief.Brief;
+import org.arcwright.catalog.Exercise;
+import org.arcwright.catalog.Goal;
+import org.arcwright.compose.instance.Instance;
+
+/** Whatever is written is read as the same value, and nothing at all confuses a reader. */
+class RoundTripTest {
+  @Property(tries = 300, seed = "635")
+  void an_exercise(@ForAll("exercises") Exercise exercise) {
+    assertThat(CatalogFormat.readExercise("e.yaml", CatalogFormat.write(exercise)))
+        .isEqualTo(exercise);
+  }
+
+  @Property(tries = 300, seed = "635")
+  void a_goal(@ForAll("goals") Goal goal) {
+    assertThat(CatalogFormat.readGoal("g.yaml", CatalogFormat.write(goal))).isEqualTo(goal);
+  }
+
+  @Property(tries = 300, seed = "635")
+  void a_brief(@ForAll("briefs") Brief brief) {
+    assertThat(BriefFormat.read("b.yaml", BriefFormat.write(brief))).isEqualTo(brief);
+  }
+
+  @Property(tries = 300, seed = "635")
+  void an_instance(@ForAll("instances") Instance instance) {
+    assertThat(InstanceFormat.read("i.json", InstanceFormat.write(instance))).isEqualTo(instance);
+  }
+
+  @Property(tries = 300, seed = "635")
+  void an_agenda(@ForAll("agendas") Agenda agenda) {
+    assertThat(AgendaFormat.read("a.json", AgendaFormat.write(agenda))).isEqualTo(agenda);
+  }
+
+  @Property(tries = 2000, seed = "635")
+  void a_text_of_signs_is_refused_with_places(@ForAll("signs") String text) {
+    assertThat(Complaints.of(() -> BriefFormat.read("b.yaml", text)))
+        .isNotEmpty()
+        .allMatch(problem -> problem.matches("b\\.yaml:\\d+:\\d+: .+"));
+    assertThat(Complaints.of(() -> BriefFormat.read("b.json", text)))
+        .isNotEmpty()
+        .allMatch(problem -> problem.matches("b\\.json:\\d+:\\d+: .+"));
+  }
+
+  /** A slip of the finger in a good file: either it is still good, or its place is told. */
+  @Property(tries = 2000, seed = "635")
+  void a_slip_in_an_exercise_is_told_with_its_place_or_does_no_harm(@ForAll("slips") Slip slip) {
+    assertThat(Complaints.of(() -> CatalogFormat.readExercise("e.yaml", slip.text())))
+        .allMatch(problem -> problem.matches("e\\.yaml:\\d+:\\d+: .+"));
+  }
+
+  /** A file in which some signs were taken out and others put in. */
+  record Slip(String text) {}
+
+  @Provide
+  Arbitrary<Slip> slips() {
+    String file = SmallCatalog.TWO_OBJECTS;
+    return Combinators.combine(
+            Arbitraries.integers().between(0, file.length()),
+            Arbitraries.integers().between(0, 6),
+            signs().filter(signs -> signs.length() < 4))
+        .as(
+            (at, length, signs) ->
+                new Slip(
+                    file.substring(0, at)
+                        + signs
+                        + file.substring(Math.min(file.length(), at + length))));
+  }
+
+  @Provide
+  Arbitrary<String> signs() {
+    return Arbitraries.strings()
+        .withChars(" \n\t:#'\"-{}[],&*!|>%@`\\~=?<.aä1\r\uFEFF\u2028")
+        .ofMaxLength(40);
+  }
+
+  @Provide
+  Arbitrary<Exercise> exercises() {
+    return Samples.exercises();
+  }
+
+  @Provide
+  Arbitrary<Goal> goals() {
+    return Samples.goals();
+  }
+
+  @Provide
+  Arbitrary<Brief> briefs() {
+    return Samples.briefs();
+  }
+
+  @Provide
+  Arbitrary<Instance> instances() {
+    return Samples.instances();
+  }
+
+  @Provide
+  Arbitrary<Agenda> agendas() {
+    return Samples.agendas();
+  }
+}
