@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import org.arcwright.catalog.Catalog;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** Catalogs of one's own. */
 final class CatalogOption {
@@ -18,15 +17,18 @@ final class CatalogOption {
       })
   private List<Path> paths = new ArrayList<>();
 
-  /** Whoever lists several after one --catalog means them all. */
-  @Parameters(index = "1..*", hidden = true)
-  private List<Path> more = new ArrayList<>();
-
-  Catalog read() {
+  /**
+   * Reads them.
+   *
+   * @param more words that follow the command's own file: whoever lists several paths after one
+   *     --catalog means them all
+   */
+  Catalog read(List<Path> more) {
     if (paths.isEmpty() && !more.isEmpty()) {
       throw new Refusal("arcwright: \"" + more.get(0) + "\" is unknown here; see --help");
     }
-    paths.addAll(more);
-    return Catalogs.of(paths);
+    List<Path> all = new ArrayList<>(paths);
+    all.addAll(more);
+    return Catalogs.of(all);
   }
 }

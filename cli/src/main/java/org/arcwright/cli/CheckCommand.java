@@ -1,6 +1,8 @@
 package org.arcwright.cli;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.concurrent.Callable;
 import org.arcwright.agenda.Agenda;
 import org.arcwright.brief.Brief;
@@ -37,6 +39,9 @@ final class CheckCommand implements Callable<Integer> {
       description = "the brief it should keep to")
   private Path briefFile = Path.of("");
 
+  @Parameters(index = "1..*", hidden = true)
+  private List<Path> more = new ArrayList<>();
+
   @Mixin private CatalogOption catalogs = new CatalogOption();
 
   private final Terminal terminal;
@@ -47,7 +52,7 @@ final class CheckCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Catalog catalog = catalogs.read();
+    Catalog catalog = catalogs.read(more);
     Brief brief = BriefFormat.read(briefFile, catalog);
     Agenda agenda = AgendaFormat.read(agendaFile);
     noteDifferences(agenda, brief);

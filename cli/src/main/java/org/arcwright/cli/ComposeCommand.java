@@ -2,6 +2,7 @@ package org.arcwright.cli;
 
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -61,6 +62,9 @@ final class ComposeCommand implements Callable<Integer> {
   @Option(names = "--left-out", description = "list every exercise that was left out, and why")
   private boolean leftOut;
 
+  @Parameters(index = "1..*", hidden = true)
+  private List<Path> more = new ArrayList<>();
+
   @Mixin private CatalogOption catalogs = new CatalogOption();
 
   @Mixin private BudgetOption budget = new BudgetOption();
@@ -76,7 +80,7 @@ final class ComposeCommand implements Callable<Integer> {
     Optional<WholeFile> outFile = out.map(WholeFile::to);
     Optional<WholeFile> instanceFile = instance.map(WholeFile::to);
     refuseOverwriting(outFile, instanceFile);
-    Catalog catalog = catalogs.read();
+    Catalog catalog = catalogs.read(more);
     Brief brief = BriefFormat.read(briefFile, catalog);
     Composition composition = compose(brief, catalog);
     instanceFile.ifPresent(file -> file.write(InstanceFormat.write(composition.instance())));
