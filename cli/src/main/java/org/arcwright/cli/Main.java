@@ -22,6 +22,7 @@ public final class Main {
     COMMANDS.put("compose", ComposeCommand::new);
     COMMANDS.put("solve", SolveCommand::new);
     COMMANDS.put("check", CheckCommand::new);
+    COMMANDS.put("schema", SchemaCommand::new);
   }
 
   /** What a command line without a word stands for. */

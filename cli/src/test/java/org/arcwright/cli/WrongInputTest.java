@@ -181,7 +181,10 @@ class WrongInputTest {
         "compos x.yaml | \"compos\" is unknown here; perhaps compose",
         "--budget 10s | --budget",
         "solve | INSTANCE",
-        "check x.json | --brief"
+        "check x.json | --brief",
+        "schema | FILE",
+        "schema agendas | \"agendas\" has none; perhaps agenda",
+        "schema timetable | exercise, goal, brief, agenda or instance is right"
       })
   void onTheCommandLine(String line, String hint) {
     Run run = Run.of((Object[]) line.split(" "));
