@@ -126,7 +126,7 @@ final class Samples {
                 (text, who, format, minutes, per, rounds) ->
                     new Step(text, who, format, minutes, per, per == Per.ROUND ? rounds : 1));
     Arbitrary<Map<Mode, Suitability>> modes =
-        Combinators.combine(numbers(0, 3), texts(100), idSets(0))
+        Combinators.combine(numbers(0, 3), texts(100), idSets(0), lines())
             .as(Suitability::of)
             .list()
             .ofSize(3)
