@@ -1,6 +1,7 @@
 package org.arcwright.format;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
@@ -13,6 +14,7 @@ import org.arcwright.brief.Brief;
 import org.arcwright.catalog.Exercise;
 import org.arcwright.catalog.Goal;
 import org.arcwright.compose.instance.Instance;
+import org.junit.jupiter.api.Test;
 
 /** Whatever is written is read as the same value, and nothing at all confuses a reader. */
 class RoundTripTest {
@@ -20,6 +22,15 @@ class RoundTripTest {
   void an_exercise(@ForAll("exercises") Exercise exercise) {
     assertThat(CatalogFormat.readExercise("e.yaml", CatalogFormat.write(exercise)))
         .isEqualTo(exercise);
+  }
+
+  @Test
+  void characters_of_two_halves_may_stand_anywhere() {
+    for (int before = 1000; before < 1060; before++) {
+      String text = "# " + "x".repeat(before) + "\uD83D\uDE00".repeat(700) + "\n[]";
+      assertThatThrownBy(() -> CatalogFormat.readExercise("e.yaml", text))
+          .isInstanceOf(FormatException.class);
+    }
   }
 
   @Property(tries = 300, seed = "635")
