@@ -22,6 +22,7 @@ public final class Main {
     COMMANDS.put("compose", ComposeCommand::new);
     COMMANDS.put("solve", SolveCommand::new);
     COMMANDS.put("check", CheckCommand::new);
+    COMMANDS.put("catalog", CatalogCommand::line);
     COMMANDS.put("schema", SchemaCommand::new);
   }
 
@@ -74,6 +75,7 @@ public final class Main {
                 .usageHelp(true)
                 .description("show this help")
                 .build());
+    command.getSubcommands().values().forEach(Main::addCommonOptions);
   }
 
   /** Only the command that is asked for is built; all of them where help needs their names. */
