@@ -46,7 +46,7 @@ class CatalogExchangeTest {
         .allMatch(file -> file.matches("exercises/[a-z0-9-]+\\.yaml"));
     assertThat(Csv.read("shelf.csv", Files.readString(table)))
         .hasSize(count + 1)
-        .allMatch(row -> row.size() == 33);
+        .allMatch(row -> row.size() == 36);
   }
 
   @Test

@@ -35,12 +35,15 @@ record Column(String name, String path, CellForm form, boolean required) {
           mode("remote", "fit", CellForm.WHOLE),
           mode("remote", "tools", CellForm.IDS),
           mode("remote", "how", CellForm.TEXT),
+          cautions("remote"),
           mode("in-person", "fit", CellForm.WHOLE),
           mode("in-person", "tools", CellForm.IDS),
           mode("in-person", "how", CellForm.TEXT),
+          cautions("in-person"),
           mode("hybrid", "fit", CellForm.WHOLE),
           mode("hybrid", "tools", CellForm.IDS),
           mode("hybrid", "how", CellForm.TEXT),
+          cautions("hybrid"),
           optional("materials", CellForm.LINES),
           optional("cautions", CellForm.LINES),
           optional("opt-out", CellForm.TEXT),
@@ -61,6 +64,10 @@ record Column(String name, String path, CellForm form, boolean required) {
 
   private static Column mode(String mode, String key, CellForm form) {
     return new Column(mode + "-" + key, "modes." + mode + "." + key, form, true);
+  }
+
+  private static Column cautions(String mode) {
+    return new Column(mode + "-cautions", "modes." + mode + ".cautions", CellForm.LINES, false);
   }
 
   static Optional<Column> named(String name) {

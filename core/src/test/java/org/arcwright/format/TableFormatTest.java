@@ -37,7 +37,7 @@ class TableFormatTest {
             - {text: Read out., who: group, format: plenary, minutes: [1, 2, PT2M1S], per: group}
           modes:
             remote: {fit: 3, tools: [call, board], how: On the board.}
-            in-person: {fit: 2, tools: [], how: On paper.}
+            in-person: {fit: 2, tools: [], how: On paper., cautions: [Mind the cables.]}
             hybrid: {fit: 0, tools: [], how: Sheets do not travel.}
           cautions: [Standing tires., '- Ask first.']
           opt-out: You may sit.
@@ -62,6 +62,7 @@ class TableFormatTest {
             [1-2-PT2M1S min per group, group, plenary] Read out.""");
     assertThat(cell("in-person-fit")).isEqualTo("2");
     assertThat(cell("in-person-tools")).isEmpty();
+    assertThat(cell("in-person-cautions")).isEqualTo("Mind the cables.");
     assertThat(cell("access")).isEqualTo("Seated is fine.\nTwo\\nlines.");
     assertThat(cell("tips")).isEmpty();
     assertThat(cell("source")).isEqualTo("memory");
@@ -138,10 +139,10 @@ class TableFormatTest {
         "steps | [1-2-3 min x many rounds, each, plenary] Talk. | t.csv:2:15: rounds, many: a whole number is right",
         "remote-fit | 7 | t.csv:2:16: remote-fit, 7: a whole number from 0 to 3 is right",
         "remote-tools | bord | t.csv:2:17: unknown tool, bord: perhaps board",
-        "hybrid-how | ^^ | t.csv:2:24: empty cell, hybrid-how: fill it in",
+        "hybrid-how | ^^ | t.csv:2:26: empty cell, hybrid-how: fill it in",
         "opt-out | ^^ | t.csv:2:11: moves, true: what moves bodies or asks for disclosure needs cautions and an opt-out",
-        "source | hearsay | t.csv:2:32: source, hearsay: published, common-practice or memory is right",
-        "cite | ^^ | t.csv:2:33: empty cell, cite: fill it in",
+        "source | hearsay | t.csv:2:35: source, hearsay: published, common-practice or memory is right",
+        "cite | ^^ | t.csv:2:36: empty cell, cite: fill it in",
       })
   void a_fault_names_row_and_column(String column, String cell, String complaint) {
     assertThat(
@@ -162,7 +163,7 @@ class TableFormatTest {
             "t.csv:2:9: energy, lively: a whole number is right",
             "t.csv:3:1: id, Rounds: an id has at most 80 lower-case letters, digits and single"
                 + " hyphens",
-            "t.csv:4:34: cell without a column, a remark: name it in the first row");
+            "t.csv:4:37: cell without a column, a remark: name it in the first row");
   }
 
   @Test

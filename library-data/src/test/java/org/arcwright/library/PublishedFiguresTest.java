@@ -1,163 +1,175 @@
 package org.arcwright.library;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.tuple;
 
 import java.time.Duration;
-import java.util.List;
 import java.util.stream.IntStream;
 import org.arcwright.catalog.Exercise;
 import org.arcwright.catalog.Minutes;
-import org.arcwright.catalog.Per;
 import org.arcwright.catalog.SizeRange;
 import org.arcwright.catalog.Step;
 import org.junit.jupiter.api.Test;
 
-/** The lengths of our exercises against figures that others published. */
+/**
+ * Durations that follow from the steps, held against figures that others published. Methods without
+ * a published figure that we found (force field, fishbone, SWOT, impact and effort, consent,
+ * check-in rounds) are timed by common practice and not held here.
+ */
 class PublishedFiguresTest {
-  /**
-   * Brainwriting 6-3-5: six people, three ideas, six rounds of five minutes, 108 ideas in 30
-   * minutes. Penn State University, creativity pages, after Rohrbach (1969).
-   */
-  @Test
-  void brainwriting_6_3_5_has_six_rounds_of_five_minutes() {
-    Exercise exercise = exercise("brainwriting-6-3-5");
-    Step rounds =
-        exercise.steps().stream().filter(step -> step.per() == Per.ROUND).findFirst().orElseThrow();
-
-    assertThat(exercise.people().min()).isEqualTo(6);
-    assertThat(exercise.breakout()).map(SizeRange::max).contains(6);
-    assertThat(rounds.rounds()).isEqualTo(6);
-    assertThat(rounds.minutes().times(6).typical()).isEqualTo(minutes(30));
-  }
-
-  /**
-   * Nominal group technique: 5 to 9 people, silent writing 10 to 20 minutes, round robin 20 to 40.
-   * CDC, Evaluation Briefs No. 7 (2006), with the minutes of a community-planning variant.
-   */
-  @Test
-  void nominal_group_technique_first_stages() {
-    Exercise exercise = exercise("ngt-ideas");
-
-    assertThat(exercise.people()).isEqualTo(new SizeRange(5, 9));
-    assertThat(exercise.steps())
-        .extracting(step -> step.minutes().min(), step -> step.minutes().max())
-        .contains(tuple(minutes(10), minutes(20)), tuple(minutes(20), minutes(40)));
-  }
-
-  /**
-   * The whole of it, ideas and votes: 60 to 90 minutes. Delbecq, Van de Ven and Gustafson (1975),
-   * Group Techniques for Program Planning; the figure is from memory. The variant above takes 90 to
-   * 160, with more talk than our second part has.
-   */
-  @Test
-  void nominal_group_technique_as_the_sum_of_its_parts() {
-    for (int people = 5; people <= 9; people++) {
-      Minutes whole =
-          exercise("ngt-ideas").minutes(people).plus(exercise("final-ranked-vote").minutes(people));
-
-      assertThat(whole.typical()).isBetween(minutes(60), minutes(90));
-      assertThat(whole.max()).isBetween(minutes(90), minutes(160));
-    }
-  }
-
-  /** 18F, US General Services Administration, 18F Methods: dot voting, 15 minutes. */
+  /** 18F Methods (US General Services Administration, CC0): dot voting, 15 minutes. */
   @Test
   void dot_voting() {
-    assertThat(exercise("dot-voting").minutes(12).typical()).isBetween(minutes(14), minutes(16));
+    Exercise exercise = exercise("dot-voting");
+
+    sizes(exercise).forEach(n -> assertThat(holds(exercise.minutes(n), 15)).isTrue());
+  }
+
+  /** 18F Methods: affinity mapping, 60 minutes; no number of people is given. */
+  @Test
+  void affinity_mapping() {
+    Exercise exercise = exercise("affinity-mapping");
+
+    IntStream.rangeClosed(8, exercise.people().max())
+        .forEach(n -> assertThat(holds(exercise.minutes(n), 60)).isTrue());
+  }
+
+  /** 18F Methods: KJ, at least 4 people, 60 to 120 minutes, 5 of writing and 15 of clustering. */
+  @Test
+  void kj() {
+    Exercise exercise = exercise("kj-method");
+
+    assertThat(exercise.people().min()).isEqualTo(4);
+    sizes(exercise).forEach(n -> within(exercise.minutes(n), 60, 120));
+    assertThat(step(exercise, "writes at least three notes").minutes().typical())
+        .isEqualTo(Duration.ofMinutes(5));
+    assertThat(step(exercise, "Group the notes without a word").minutes().typical())
+        .isEqualTo(Duration.ofMinutes(15));
+  }
+
+  /** 18F Methods: five whys, under an hour. */
+  @Test
+  void five_whys() {
+    Exercise exercise = exercise("five-whys");
+
+    sizes(exercise).forEach(n -> within(exercise.minutes(n), 0, 60));
   }
 
   /** 18F Methods: hopes and fears, 30 to 60 minutes. */
   @Test
   void hopes_and_worries() {
-    Minutes length = exercise("hopes-and-worries-wall").minutes(10);
+    Exercise exercise = exercise("hopes-and-worries-wall");
 
-    assertThat(length.min()).isEqualTo(minutes(30));
-    assertThat(length.max()).isEqualTo(minutes(60));
-  }
-
-  /** 18F Methods: affinity mapping, 60 minutes. */
-  @Test
-  void affinity_mapping_can_take_an_hour() {
-    Minutes length = exercise("affinity-mapping").minutes(12);
-
-    assertThat(minutes(60)).isBetween(length.min(), length.max());
+    sizes(exercise).forEach(n -> within(exercise.minutes(n), 30, 60));
   }
 
   /**
-   * 18F Methods: KJ method, at least four people, 60 to 120 minutes, of them 5 to write and 15 to
-   * cluster.
+   * 18F Methods: design studio, 6 to 12 people, 180 to 240 minutes; ours says that it is shorter.
    */
   @Test
-  void kj_method() {
-    Exercise exercise = exercise("kj-method");
-
-    assertThat(exercise.people().min()).isEqualTo(4);
-    assertThat(sizes(exercise))
-        .allSatisfy(
-            people -> {
-              assertThat(exercise.minutes(people).typical()).isBetween(minutes(60), minutes(120));
-              assertThat(exercise.minutes(people).max()).isLessThanOrEqualTo(minutes(120));
-            });
-    assertThat(exercise.steps())
-        .extracting(step -> step.minutes().typical())
-        .contains(minutes(5), minutes(15));
-  }
-
-  /** 18F Methods: five whys, under 60 minutes. */
-  @Test
-  void five_whys() {
-    Exercise exercise = exercise("five-whys");
-
-    assertThat(sizes(exercise))
-        .allSatisfy(people -> assertThat(exercise.minutes(people).max()).isLessThan(minutes(60)));
-  }
-
-  /**
-   * 18F Methods: design studio, 6 to 12 people, 180 to 240 minutes in several rounds; ours has one.
-   */
-  @Test
-  void design_studio_in_one_round_takes_about_half() {
+  void design_studio() {
     Exercise exercise = exercise("design-studio-one-round");
 
     assertThat(exercise.people()).isEqualTo(new SizeRange(6, 12));
-    assertThat(exercise.minutes(12).max()).isLessThan(minutes(180));
-    assertThat(exercise.minutes(12).typical()).isGreaterThan(minutes(60));
+    sizes(exercise).forEach(n -> within(exercise.minutes(n), 0, 180));
+    assertThat(exercise.source().toString()).contains("3 to 4 hours", "shortened form");
   }
 
-  /** 18F Methods: a discussion of topics that the group votes on, two minutes to write them. */
+  /** 18F Methods: a meeting without a predefined agenda, 2 minutes of writing topics. */
   @Test
-  void topic_vote_discussion() {
-    assertThat(exercise("topic-vote-discussion").steps())
-        .extracting(step -> step.minutes().typical())
-        .contains(minutes(2));
+  void topic_vote() {
+    assertThat(
+            step(exercise("topic-vote-discussion"), "writes one or two topics").minutes().typical())
+        .isEqualTo(Duration.ofMinutes(2));
   }
 
   /**
-   * World café: four or five at a table, three rounds of 20 to 30 minutes. Brown and Isaacs (2005),
-   * The World Café; the figure is from memory.
+   * Nominal group technique. CDC Evaluation Brief No. 7 (2006): 5 to 9 people, ideas in silence, a
+   * round robin, then voting. A community-planning variant: 10 to 20 minutes of silence, 20 to 40
+   * of round robin. Delbecq, Van de Ven and Gustafson (1975), from memory: 60 to 90 minutes in all.
+   */
+  @Test
+  void nominal_group_technique() {
+    Exercise ideas = exercise("ngt-ideas");
+    Exercise vote = exercise("final-ranked-vote");
+
+    assertThat(ideas.people()).isEqualTo(new SizeRange(5, 9));
+    assertThat(vote.people()).isEqualTo(new SizeRange(5, 9));
+    within(step(ideas, "writes alone and in silence").minutes(), 10, 20);
+    within(step(ideas, "Go round.").minutes(), 20, 40);
+    for (int people = 5; people <= 9; people++) {
+      assertThat(ideas.minutes(people).plus(vote.minutes(people)).typical())
+          .isBetween(Duration.ofMinutes(60), Duration.ofMinutes(90));
+    }
+  }
+
+  /**
+   * Brainwriting 6-3-5. Penn State's pages on creativity: 6 people, 3 ideas, 6 rounds of 5 minutes
+   * make 108 ideas in 30 minutes; Rohrbach (1969), from memory.
+   */
+  @Test
+  void brainwriting() {
+    Exercise exercise = exercise("brainwriting-6-3-5");
+    Step writing = step(exercise, "writes three ideas in the next free row");
+
+    assertThat(exercise.breakout().orElseThrow().max()).isEqualTo(6);
+    assertThat(writing.rounds()).isEqualTo(6);
+    assertThat(writing.minutes().typical().multipliedBy(writing.rounds()))
+        .isEqualTo(Duration.ofMinutes(30));
+    assertThat(exercise.purpose()).contains(String.valueOf(6 * 3 * 6));
+  }
+
+  /**
+   * World cafe. Brown and Isaacs (2005), from memory: 4 or 5 at a table, 3 rounds or more of 20 to
+   * 30 minutes.
    */
   @Test
   void world_cafe() {
     Exercise exercise = exercise("world-cafe-ideas");
-    Step rounds =
-        exercise.steps().stream().filter(step -> step.per() == Per.ROUND).findFirst().orElseThrow();
+    Step round = step(exercise, "A round at the tables");
 
     assertThat(exercise.breakout()).contains(new SizeRange(4, 5));
-    assertThat(rounds.rounds()).isGreaterThanOrEqualTo(3);
-    assertThat(List.of(rounds.minutes().min(), rounds.minutes().max()))
-        .containsExactly(minutes(20), minutes(30));
+    assertThat(round.rounds()).isGreaterThanOrEqualTo(3);
+    within(round.minutes(), 20, 30);
+  }
+
+  /** Fishbowl. UNITAR: 4 or 5 chairs inside; in the open form one of them stays empty. */
+  @Test
+  void fishbowl() {
+    assertThat(exercise("open-chair-fishbowl").opening())
+        .contains("four people", "fifth chair", "stays empty");
+  }
+
+  /**
+   * Fist to five, as practitioners describe it: three fingers or more from all pass, a fist stops.
+   */
+  @Test
+  void fist_to_five() {
+    assertThat(exercise("fist-to-five").opening())
+        .contains("A fist: I stop this", "every one of us shows three or more");
   }
 
   private static Exercise exercise(String id) {
     return BuiltIn.catalog().exercise(id).orElseThrow();
   }
 
-  private static IntStream sizes(Exercise exercise) {
-    return IntStream.rangeClosed(exercise.people().min(), exercise.people().max());
+  private static Step step(Exercise exercise, String words) {
+    return exercise.steps().stream()
+        .filter(step -> step.text().contains(words))
+        .findFirst()
+        .orElseThrow();
   }
 
-  private static Duration minutes(int minutes) {
-    return Duration.ofMinutes(minutes);
+  private static IntStream sizes(Exercise exercise) {
+    IntStream all = IntStream.rangeClosed(exercise.people().min(), exercise.people().max());
+    return all.filter(exercise::serves);
+  }
+
+  private static boolean holds(Minutes range, int minutes) {
+    return range.min().toMinutes() <= minutes && range.max().toMinutes() >= minutes;
+  }
+
+  private static void within(Minutes range, int least, int most) {
+    assertThat(range.min()).isGreaterThanOrEqualTo(Duration.ofMinutes(least));
+    assertThat(range.max()).isLessThanOrEqualTo(Duration.ofMinutes(most));
   }
 }
