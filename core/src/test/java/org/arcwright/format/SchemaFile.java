@@ -1,12 +1,13 @@
 package org.arcwright.format;
 
 import com.networknt.schema.Error;
-import com.networknt.schema.InputFormat;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
 import java.util.List;
+import org.arcwright.format.tree.WholeCharacters;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.dataformat.yaml.YAMLMapper;
 
 /** A schema of ours, in the hands of a validator that is not. */
 final class SchemaFile {
@@ -23,8 +24,11 @@ final class SchemaFile {
 
   /** What the schema refuses in a text. */
   static List<String> complaints(Schema schema, String text) {
-    InputFormat format = text.startsWith("{") ? InputFormat.JSON : InputFormat.YAML;
-    return texts(VALIDATORS.getSchema(tree(schema)).validate(text, format));
+    JsonNode instance =
+        text.startsWith("{")
+            ? JsonMapper.shared().readTree(text)
+            : YAMLMapper.shared().readTree(new WholeCharacters(text));
+    return texts(VALIDATORS.getSchema(tree(schema)).validate(instance));
   }
 
   /** What the meta-schema refuses in the schema. */

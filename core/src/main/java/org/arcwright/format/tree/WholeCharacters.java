@@ -8,11 +8,12 @@ import java.io.Reader;
  * plane: snakeyaml-engine 3 asks its reader for the missing half at a place beyond its buffer and
  * fails.
  */
-final class WholeCharacters extends Reader {
+public final class WholeCharacters extends Reader {
   private final String text;
   private int next;
 
-  WholeCharacters(String text) {
+  /** Reads that text from its start. */
+  public WholeCharacters(String text) {
     this.text = text;
   }
 
