@@ -1,6 +1,7 @@
 /** The command line, and the documents it writes. */
 module org.arcwright.cli {
   requires info.picocli;
+  requires org.apache.commons.csv;
   requires transitive org.arcwright.core;
   requires org.arcwright.library;
   requires static org.jspecify;

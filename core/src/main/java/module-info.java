@@ -1,5 +1,6 @@
 /** The typed model, the composer and the JSON and YAML forms. */
 module org.arcwright.core {
+  requires com.github.benmanes.caffeine;
   requires org.snakeyaml.engine;
   requires static org.jspecify;
   requires tools.jackson.core;

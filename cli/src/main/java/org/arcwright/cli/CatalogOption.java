@@ -17,7 +17,18 @@ final class CatalogOption {
       })
   private List<Path> paths = new ArrayList<>();
 
-  Catalog read() {
-    return Catalogs.of(paths);
+  /**
+   * Reads them.
+   *
+   * @param more words that follow the command's own file: whoever lists several paths after one
+   *     --catalog means them all
+   */
+  Catalog read(List<Path> more) {
+    if (paths.isEmpty() && !more.isEmpty()) {
+      throw new Refusal("arcwright: \"" + more.get(0) + "\" is unknown here; see --help");
+    }
+    List<Path> all = new ArrayList<>(paths);
+    all.addAll(more);
+    return Catalogs.of(all);
   }
 }

@@ -1,10 +1,13 @@
 package org.arcwright.cli;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.concurrent.Callable;
 import org.arcwright.agenda.Agenda;
 import org.arcwright.brief.Brief;
 import org.arcwright.catalog.Catalog;
+import org.arcwright.catalog.InvalidValueException;
 import org.arcwright.compose.Composer;
 import org.arcwright.compose.Review;
 import org.arcwright.format.AgendaFormat;
@@ -36,6 +39,9 @@ final class CheckCommand implements Callable<Integer> {
       description = "the brief it should keep to")
   private Path briefFile = Path.of("");
 
+  @Parameters(index = "1..*", hidden = true)
+  private List<Path> more = new ArrayList<>();
+
   @Mixin private CatalogOption catalogs = new CatalogOption();
 
   private final Terminal terminal;
@@ -46,11 +52,11 @@ final class CheckCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Catalog catalog = catalogs.read();
+    Catalog catalog = catalogs.read(more);
     Brief brief = BriefFormat.read(briefFile, catalog);
     Agenda agenda = AgendaFormat.read(agendaFile);
     noteDifferences(agenda, brief);
-    Review review = Composer.of(catalog).check(agenda, brief);
+    Review review = review(agenda, brief, catalog);
     if (review.fits()) {
       terminal.out().println("The agenda keeps to its brief.");
       return Exit.DONE;
@@ -59,6 +65,14 @@ final class CheckCommand implements Callable<Integer> {
       terminal.out().println(remark.text());
     }
     return Exit.NEGATIVE;
+  }
+
+  private Review review(Agenda agenda, Brief brief, Catalog catalog) {
+    try {
+      return Composer.of(catalog).check(agenda, brief);
+    } catch (InvalidValueException e) {
+      throw new Refusal(briefFile + ": " + e.getMessage(), e);
+    }
   }
 
   /** An agenda for another workshop breaks many rules at once; this says which one it is for. */

@@ -2,11 +2,13 @@ package org.arcwright.cli;
 
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.arcwright.brief.Brief;
 import org.arcwright.catalog.Catalog;
+import org.arcwright.catalog.InvalidValueException;
 import org.arcwright.cli.document.Answer;
 import org.arcwright.cli.document.MarkdownDocument;
 import org.arcwright.cli.document.Marks;
@@ -60,6 +62,9 @@ final class ComposeCommand implements Callable<Integer> {
   @Option(names = "--left-out", description = "list every exercise that was left out, and why")
   private boolean leftOut;
 
+  @Parameters(index = "1..*", hidden = true)
+  private List<Path> more = new ArrayList<>();
+
   @Mixin private CatalogOption catalogs = new CatalogOption();
 
   @Mixin private BudgetOption budget = new BudgetOption();
@@ -75,7 +80,7 @@ final class ComposeCommand implements Callable<Integer> {
     Optional<WholeFile> outFile = out.map(WholeFile::to);
     Optional<WholeFile> instanceFile = instance.map(WholeFile::to);
     refuseOverwriting(outFile, instanceFile);
-    Catalog catalog = catalogs.read();
+    Catalog catalog = catalogs.read(more);
     Brief brief = BriefFormat.read(briefFile, catalog);
     Composition composition = compose(brief, catalog);
     instanceFile.ifPresent(file -> file.write(InstanceFormat.write(composition.instance())));
@@ -90,8 +95,12 @@ final class ComposeCommand implements Callable<Integer> {
 
   private Composition compose(Brief brief, Catalog catalog) {
     Duration time = budget.time();
-    return Progress.during(
-        terminal, time, () -> Composer.of(catalog).compose(brief, Budget.of(time)));
+    try {
+      return Progress.during(
+          terminal, time, () -> Composer.of(catalog).compose(brief, Budget.of(time)));
+    } catch (InvalidValueException e) {
+      throw new Refusal(briefFile + ": " + e.getMessage(), e);
+    }
   }
 
   private void refuseOverwriting(Optional<WholeFile> outFile, Optional<WholeFile> instanceFile) {

@@ -3,7 +3,6 @@ package org.arcwright.cli;
 import java.io.PrintStream;
 import java.util.Set;
 import java.util.TreeSet;
-import org.arcwright.catalog.InvalidValueException;
 import org.arcwright.catalog.Nearest;
 import org.arcwright.format.FormatException;
 import picocli.CommandLine;
@@ -52,12 +51,14 @@ final class Faults implements IParameterExceptionHandler, IExecutionExceptionHan
     if (parsed.hasMatchedOption(TRACE)) {
       e.printStackTrace(err);
     }
-    if (e instanceof Refusal
-        || e instanceof FormatException
-        || e instanceof InvalidValueException) {
+    if (e instanceof Refusal || e instanceof FormatException) {
       err.println(e.getMessage());
       return Exit.WRONG_INPUT;
     }
+    return ours(e);
+  }
+
+  int ours(Throwable e) {
     err.println(
         "Something went wrong inside Arcwright; your input is not to blame ("
             + e

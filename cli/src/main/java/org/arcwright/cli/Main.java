@@ -5,6 +5,7 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import java.io.OutputStreamWriter;
 import java.io.PrintStream;
 import java.io.PrintWriter;
+import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.function.Function;
@@ -21,6 +22,8 @@ public final class Main {
     COMMANDS.put("compose", ComposeCommand::new);
     COMMANDS.put("solve", SolveCommand::new);
     COMMANDS.put("check", CheckCommand::new);
+    COMMANDS.put("catalog", CatalogCommand::line);
+    COMMANDS.put("schema", SchemaCommand::new);
   }
 
   /** What a command line without a word stands for. */
@@ -32,7 +35,11 @@ public final class Main {
   public static void main(String[] args) {
     Terminal terminal = Terminal.system();
     int code = run(terminal, args);
-    System.exit(terminal.out().checkError() ? Math.max(code, Exit.WRONG_INPUT) : code);
+    if (terminal.out().checkError()) {
+      terminal.err().println("Not all of it could be written to standard output.");
+      code = Math.max(code, Exit.WRONG_INPUT);
+    }
+    System.exit(code);
   }
 
   /** Runs the command and returns its exit code, one of {@link Exit}. */
@@ -45,6 +52,8 @@ public final class Main {
           .execute(args.length == 0 ? HELP : args);
     } catch (OutOfMemoryError e) {
       return faults.outOfMemory();
+    } catch (StackOverflowError | LinkageError e) {
+      return faults.ours(e);
     } finally {
       terminal.out().flush();
     }
@@ -66,6 +75,7 @@ public final class Main {
                 .usageHelp(true)
                 .description("show this help")
                 .build());
+    command.getSubcommands().values().forEach(Main::addCommonOptions);
   }
 
   /** Only the command that is asked for is built; all of them where help needs their names. */
@@ -79,6 +89,7 @@ public final class Main {
           }
         });
     line.getSubcommands().values().forEach(Main::addCommonOptions);
+    line.registerConverter(Path.class, new Paths());
     return line.setOut(writer(terminal.out()))
         .setErr(writer(terminal.err()))
         .setUsageHelpWidth(Math.min(terminal.width(), Terminal.PAGE))

@@ -5,7 +5,6 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import java.io.IOException;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
-import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
@@ -104,22 +103,5 @@ final class WholeFile {
   private static String reason(IOException e) {
     String reason = e instanceof java.nio.file.FileSystemException f ? f.getReason() : null;
     return reason != null ? reason : String.valueOf(e.getMessage());
-  }
-
-  /**
-   * A file's name as the user typed it.
-   *
-   * @throws Refusal if this system has no such names
-   */
-  static Path named(String text) {
-    try {
-      return Path.of(text);
-    } catch (InvalidPathException e) {
-      throw new Refusal(
-          text
-              + ": such a file name cannot be read here; if it has letters beyond ASCII, set LC_ALL"
-              + " to a UTF-8 locale",
-          e);
-    }
   }
 }

@@ -141,7 +141,9 @@ class ComposeCommandTest {
         """);
     Path wished = Briefs.write(folder, Briefs.SHORT + "wishes: {include: [our-own-start]}\n");
 
-    Run run = Run.of("compose", wished, "--catalog", folder.resolve("mine"));
+    Path empty = Files.createDirectories(folder.resolve("empty"));
+
+    Run run = Run.of("compose", wished, "--catalog", folder.resolve("mine"), empty);
 
     assertThat(run.code()).isEqualTo(Exit.DONE);
     assertThat(run.out())

@@ -19,7 +19,7 @@ class HelpTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"compose", "solve", "check"})
+  @ValueSource(strings = {"compose", "solve", "check", "catalog", "schema"})
   void eachCommandExplainsItself(String command) {
     Run run = Run.of(command, "--help");
 

@@ -45,7 +45,7 @@ class WrongInputTest {
         "'wishes: {pin: [{exercise: one-word-close, at: 11:00}]}' | brief.yaml:8:47: | 75",
         "wishes: {include: [one-word-closing]} | brief.yaml:8:20: | perhaps one-word-close",
         "'own-items: [{id: talk, title: Talk, minutes: 0}]' | brief.yaml:8: | minutes",
-        "meal: {at: '13:00..12:00', minutes: 45} | brief.yaml:8: | meal",
+        "meal: {at: '13:00..12:00', minutes: 45} | brief.yaml:8:12: | earliest start comes first",
         "colour: blue | brief.yaml:8:1: | unknown key, colour",
         "buffer: [10% | brief.yaml: | ]"
       })
@@ -181,7 +181,10 @@ class WrongInputTest {
         "compos x.yaml | \"compos\" is unknown here; perhaps compose",
         "--budget 10s | --budget",
         "solve | INSTANCE",
-        "check x.json | --brief"
+        "check x.json | --brief",
+        "schema | FILE",
+        "schema agendas | \"agendas\" has none; perhaps agenda",
+        "schema timetable | exercise, goal, brief, agenda or instance is right"
       })
   void onTheCommandLine(String line, String hint) {
     Run run = Run.of((Object[]) line.split(" "));

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * One exercise, complete enough to be run from its page. How long it takes for n people follows
@@ -52,7 +53,7 @@ public record Exercise(
   /**
    * What can hurt, and what to do about it.
    *
-   * @param cautions what the facilitator heeds
+   * @param cautions what the facilitator heeds, wherever people are
    * @param optOut how a person may stay out of it
    * @param access how it is made accessible
    */
@@ -116,7 +117,10 @@ public record Exercise(
       }
     }
     modes = Collections.unmodifiableMap(new EnumMap<>(modes));
-    if ((moves || openness >= 2) && (care.cautions().isEmpty() || care.optOut().isEmpty())) {
+    boolean warned =
+        !care.cautions().isEmpty()
+            || modes.values().stream().anyMatch(mode -> !mode.cautions().isEmpty());
+    if ((moves || openness >= 2) && (!warned || care.optOut().isEmpty())) {
       throw new InvalidValueException(
           moves ? "moves" : "openness",
           moves ? "true" : openness,
@@ -177,5 +181,10 @@ public record Exercise(
       throw new IllegalStateException("no suitability for " + mode);
     }
     return suitability;
+  }
+
+  /** What the facilitator heeds in the mode: the cautions that always hold, then the mode's own. */
+  public List<String> cautions(Mode mode) {
+    return Stream.concat(care.cautions().stream(), in(mode).cautions().stream()).toList();
   }
 }

@@ -3,6 +3,7 @@ package org.arcwright.compose;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
@@ -15,6 +16,7 @@ import org.arcwright.compose.check.Finding;
 import org.arcwright.compose.instance.Item;
 import org.arcwright.compose.reduce.AgendaBuilder;
 import org.arcwright.compose.reduce.AgendaReader;
+import org.arcwright.compose.reduce.CostPart;
 import org.arcwright.compose.reduce.FiguresOf;
 import org.arcwright.compose.reduce.Reducer;
 import org.arcwright.compose.reduce.Reduction;
@@ -78,6 +80,7 @@ public final class Composer {
           new Composition.Composed(
               AgendaBuilder.build(reduction, solution.items()),
               proof(solution, elapsed(begin)),
+              prices(reduction, solution.items()),
               leftOut,
               reduction.instance());
       case INFEASIBLE ->
@@ -117,6 +120,18 @@ public final class Composer {
         solution.bound(),
         solution.labels(),
         time);
+  }
+
+  private static List<Price> prices(Reduction reduction, List<Item> items) {
+    List<Price> prices = new ArrayList<>();
+    for (Item item : items) {
+      if (item instanceof Item.Activity activity) {
+        for (CostPart part : reduction.costParts().apply(activity.id())) {
+          prices.add(new Price(activity.id(), part.why(), part.points()));
+        }
+      }
+    }
+    return prices;
   }
 
   private static List<LeftOut> leftOut(Reduction reduction) {

@@ -18,13 +18,17 @@ public sealed interface Composition {
    *
    * @param agenda it
    * @param proof how sure it is
+   * @param prices what its exercises cost by themselves, in the agenda's order; these add up to the
+   *     exercises' part of its cost
    * @param leftOut what the brief does not allow
    * @param instance what was solved
    */
-  record Composed(Agenda agenda, Proof proof, List<LeftOut> leftOut, Instance instance)
+  record Composed(
+      Agenda agenda, Proof proof, List<Price> prices, List<LeftOut> leftOut, Instance instance)
       implements Composition {
-    /** Copies the list. */
+    /** Copies the lists. */
     public Composed {
+      prices = List.copyOf(prices);
       leftOut = List.copyOf(leftOut);
     }
   }

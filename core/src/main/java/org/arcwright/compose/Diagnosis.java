@@ -39,8 +39,10 @@ final class Diagnosis {
   static List<String> reasons(Reduction reduction) {
     Diagnosis diagnosis = new Diagnosis(reduction);
     diagnosis.wishesLeftOut();
-    diagnosis.emptyPhases();
-    diagnosis.productsOutOfReach();
+    if (!diagnosis.nothingLeft()) {
+      diagnosis.emptyPhases();
+      diagnosis.productsOutOfReach();
+    }
     diagnosis.tooLittleTime();
     diagnosis.pinsInEachOthersWay();
     diagnosis.mealsTooLate();
@@ -59,6 +61,20 @@ final class Diagnosis {
         reasons.add("%s must appear, but cannot be used: %s.".formatted(words.title(id), reason));
       }
     }
+  }
+
+  /** If every exercise is left out for one and the same cause, that says it all. */
+  private boolean nothingLeft() {
+    Set<String> causes = new TreeSet<>();
+    reduction.leftOut().forEach((id, reason) -> causes.add(new LeftOut(id, reason).cause()));
+    boolean nothing =
+        causes.size() == 1 && reduction.leftOut().size() == reduction.catalog().exercises().size();
+    if (nothing) {
+      reasons.add(
+          "All %d exercises are left out for the same reason: %s."
+              .formatted(reduction.leftOut().size(), causes.iterator().next()));
+    }
+    return nothing;
   }
 
   private void emptyPhases() {
@@ -109,8 +125,9 @@ final class Diagnosis {
           existing.addAll(candidate.yields());
         }
       }
+      boolean empty = instance.candidates().stream().noneMatch(c -> allows(phase, c));
       for (String product : phase.yields()) {
-        if (existing.add(product)) {
+        if (existing.add(product) && !empty) {
           reasons.add(
               "%s must end with %s, and no exercise up to there leaves that."
                   .formatted(words.phase(phase.name()), words.product(product)));

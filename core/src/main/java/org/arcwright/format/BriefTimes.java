@@ -181,8 +181,9 @@ final class BriefTimes {
     Optional<Range> at = own.required("at").flatMap(this::window);
     Optional<Duration> length =
         own.required("minutes").flatMap(n -> Times.minutes(n, "minutes", all));
-    return own.build(
-        () -> new Meal(at.orElseThrow().from(), at.orElseThrow().to(), length.orElseThrow()));
+    // Where the start is faulty, a time of day leads nowhere, which is no fault of the meal's.
+    return at.flatMap(
+        window -> own.build(() -> new Meal(window.from(), window.to(), length.orElseThrow())));
   }
 
   private Optional<Range> window(Node node) {

@@ -65,7 +65,7 @@ final class ExerciseReader {
           "in-person: {fit: 3, tools: [], how: ...}",
           "hybrid: {fit: 2, tools: [call], how: ...}");
   private static final Keys MODE =
-      Keys.of("fit: 3", "tools: [call]", "how: Notes on a shared board.");
+      Keys.of("fit: 3", "tools: [call]", "how: Notes on a shared board.", "cautions");
   private static final Keys SOURCE =
       Keys.of("mark: common-practice", "cite: Author (year). Title.");
 
@@ -193,7 +193,8 @@ final class ExerciseReader {
     List<String> tools = fields.texts("tools");
     vocabulary.checkTools(fields, "tools", faults);
     String how = fields.text("how");
-    return fields.build(() -> Suitability.of(fit, how, tools));
+    List<String> cautions = fields.optionalTexts("cautions");
+    return fields.build(() -> Suitability.of(fit, how, tools, cautions));
   }
 
   private Optional<Source> source(Node node) {

@@ -80,6 +80,7 @@ final class ExerciseWriter {
               .put("fit", suitability.fit())
               .put("tools", suitability.tools())
               .put("how", suitability.adaptation())
+              .putSome("cautions", suitability.cautions())
               .end());
     }
     return branch.end();

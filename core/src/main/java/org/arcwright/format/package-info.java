@@ -6,12 +6,15 @@
  * <ul>
  *   <li>{@link org.arcwright.format.CatalogFormat}: exercises, goals, work products and tools, in
  *       YAML for those who curate them, and a whole catalog as one JSON document;
+ *   <li>{@link org.arcwright.format.TableFormat}: exercises as rows of cells, for spreadsheets;
  *   <li>{@link org.arcwright.format.BriefFormat}: briefs, in YAML or JSON;
  *   <li>{@link org.arcwright.format.AgendaFormat}: agendas, in JSON;
  *   <li>{@link org.arcwright.format.InstanceFormat} and {@link
  *       org.arcwright.format.SolutionFormat}: the composition problem and its answer, in JSON, for
  *       other solvers.
  * </ul>
+ *
+ * <p>{@link org.arcwright.format.Schema} has a JSON Schema for each kind of file, for editors.
  *
  * <p>All files are UTF-8, with or without a byte order mark. YAML is YAML 1.2, one document,
  * indented with spaces, without aliases and tags.

@@ -70,8 +70,18 @@ class DiagnosisTest {
     assertThat(reasons(brief(90), Sample.only(exercises)))
         .containsExactly(
             "\"To decide\" needs at least one exercise, and none is left; the brief leaves out 3 of"
-                + " its kind, 2 for this reason: not for 8 people.",
-            "\"To decide\" must end with the decision, and no exercise up to there leaves that.");
+                + " its kind, 2 for this reason: not for 8 people.");
+  }
+
+  @Test
+  void one_cause_for_all_is_said_once() {
+    List<Exercise> exercises =
+        List.of(
+            decision("show-of-hands").people(20, 40).build(),
+            decision("long-debate").people(12, 40).build());
+
+    assertThat(reasons(brief(90), Sample.only(exercises)))
+        .containsExactly("All 2 exercises are left out for the same reason: not for 8 people.");
   }
 
   @Test

@@ -3,6 +3,7 @@ package org.arcwright.format;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Duration;
+import java.util.Set;
 import org.arcwright.catalog.Exercise;
 import org.arcwright.catalog.Format;
 import org.arcwright.catalog.Kind;
@@ -42,7 +43,7 @@ class ExerciseFormatTest {
                 Per.PERSON,
                 1));
     assertThat(exercise.in(Mode.IN_PERSON))
-        .isEqualTo(Suitability.of(2, "From the bag.", java.util.List.of()));
+        .isEqualTo(new Suitability(2, "From the bag.", Set.of()));
     assertThat(exercise.care().access()).containsExactly("Say what is seen.");
     assertThat(exercise.notes().watch()).containsExactly("Who talks long.");
     assertThat(exercise.notes().carryOver()).isEqualTo("Names and faces.");

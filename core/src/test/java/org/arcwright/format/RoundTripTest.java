@@ -1,7 +1,10 @@
 package org.arcwright.format;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.util.List;
+import java.util.Set;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
@@ -10,36 +13,80 @@ import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import org.arcwright.agenda.Agenda;
 import org.arcwright.brief.Brief;
+import org.arcwright.catalog.Catalog;
 import org.arcwright.catalog.Exercise;
 import org.arcwright.catalog.Goal;
+import org.arcwright.catalog.Product;
+import org.arcwright.catalog.Tool;
 import org.arcwright.compose.instance.Instance;
+import org.junit.jupiter.api.Test;
 
-/** Whatever is written is read as the same value, and nothing at all confuses a reader. */
+/**
+ * Whatever is written is read as the same value and keeps to its schema, and nothing at all
+ * confuses a reader.
+ */
 class RoundTripTest {
+  private static final Catalog WORDS =
+      Catalog.of(
+          Samples.IDS.stream().map(id -> new Product(id, id, id)).toList(),
+          Samples.IDS.stream().map(id -> new Tool(id, id, id, Set.of())).toList(),
+          List.of(),
+          List.of());
+
   @Property(tries = 300, seed = "635")
   void an_exercise(@ForAll("exercises") Exercise exercise) {
-    assertThat(CatalogFormat.readExercise("e.yaml", CatalogFormat.write(exercise)))
-        .isEqualTo(exercise);
+    String text = CatalogFormat.write(exercise);
+
+    assertThat(CatalogFormat.readExercise("e.yaml", text)).isEqualTo(exercise);
+    assertThat(SchemaFile.complaints(Schema.EXERCISE, text)).isEmpty();
+  }
+
+  @Property(tries = 300, seed = "635")
+  void an_exercise_in_a_table(@ForAll("exercises") Exercise exercise) {
+    List<List<String>> rows = List.of(TableFormat.header(), TableFormat.row(exercise));
+
+    assertThat(TableFormat.read("t.csv", rows, WORDS)).containsExactly(exercise);
+  }
+
+  @Test
+  void characters_of_two_halves_may_stand_anywhere() {
+    for (int before = 1000; before < 1060; before++) {
+      String text = "# " + "x".repeat(before) + "\uD83D\uDE00".repeat(700) + "\n[]";
+      assertThatThrownBy(() -> CatalogFormat.readExercise("e.yaml", text))
+          .isInstanceOf(FormatException.class);
+    }
   }
 
   @Property(tries = 300, seed = "635")
   void a_goal(@ForAll("goals") Goal goal) {
-    assertThat(CatalogFormat.readGoal("g.yaml", CatalogFormat.write(goal))).isEqualTo(goal);
+    String text = CatalogFormat.write(goal);
+
+    assertThat(CatalogFormat.readGoal("g.yaml", text)).isEqualTo(goal);
+    assertThat(SchemaFile.complaints(Schema.GOAL, text)).isEmpty();
   }
 
   @Property(tries = 300, seed = "635")
   void a_brief(@ForAll("briefs") Brief brief) {
-    assertThat(BriefFormat.read("b.yaml", BriefFormat.write(brief))).isEqualTo(brief);
+    String text = BriefFormat.write(brief);
+
+    assertThat(BriefFormat.read("b.yaml", text)).isEqualTo(brief);
+    assertThat(SchemaFile.complaints(Schema.BRIEF, text)).isEmpty();
   }
 
   @Property(tries = 300, seed = "635")
   void an_instance(@ForAll("instances") Instance instance) {
-    assertThat(InstanceFormat.read("i.json", InstanceFormat.write(instance))).isEqualTo(instance);
+    String text = InstanceFormat.write(instance);
+
+    assertThat(InstanceFormat.read("i.json", text)).isEqualTo(instance);
+    assertThat(SchemaFile.complaints(Schema.INSTANCE, text)).isEmpty();
   }
 
   @Property(tries = 300, seed = "635")
   void an_agenda(@ForAll("agendas") Agenda agenda) {
-    assertThat(AgendaFormat.read("a.json", AgendaFormat.write(agenda))).isEqualTo(agenda);
+    String text = AgendaFormat.write(agenda);
+
+    assertThat(AgendaFormat.read("a.json", text)).isEqualTo(agenda);
+    assertThat(SchemaFile.complaints(Schema.AGENDA, text)).isEmpty();
   }
 
   @Property(tries = 2000, seed = "635")

@@ -85,9 +85,13 @@ final class Samples {
     return Arbitraries.oneOf(wild, misleading, prose).filter(text -> !text.isBlank());
   }
 
+  /** All ids that occur. */
+  static final List<String> IDS =
+      List.of(
+          "a", "b-c", "dot-voting", "1", "null", "true", "1e5", "0", "no", "x-1-y", "on", "12-30");
+
   static Arbitrary<String> ids() {
-    return Arbitraries.of(
-        "a", "b-c", "dot-voting", "1", "null", "true", "1e5", "0", "no", "x-1-y", "on", "12-30");
+    return Arbitraries.of(IDS);
   }
 
   static Arbitrary<Set<String>> idSets(int least) {
@@ -126,7 +130,7 @@ final class Samples {
                 (text, who, format, minutes, per, rounds) ->
                     new Step(text, who, format, minutes, per, per == Per.ROUND ? rounds : 1));
     Arbitrary<Map<Mode, Suitability>> modes =
-        Combinators.combine(numbers(0, 3), texts(100), idSets(0))
+        Combinators.combine(numbers(0, 3), texts(100), idSets(0), lines())
             .as(Suitability::of)
             .list()
             .ofSize(3)

@@ -6,11 +6,13 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import org.arcwright.agenda.Figures;
 import org.arcwright.brief.Brief;
 import org.arcwright.compose.Budget;
 import org.arcwright.compose.Composer;
 import org.arcwright.compose.Composition;
 import org.arcwright.compose.Composition.Composed;
+import org.arcwright.compose.Price;
 import org.arcwright.format.BriefFormat;
 import org.arcwright.library.BuiltIn;
 import org.junit.jupiter.api.Test;
@@ -34,7 +36,10 @@ class BriefsTest {
     Composed composed = (Composed) answer;
     assertThat(composed.proof().best()).isTrue();
     assertThat(composer.check(composed.agenda(), brief).remarks()).isEmpty();
-    assertThat(composed.agenda().figures().cost().total()).isEqualTo(composed.proof().cost());
+    Figures.Cost cost = composed.agenda().figures().cost();
+    assertThat(cost.total()).isEqualTo(composed.proof().cost());
+    assertThat(composed.prices().stream().mapToLong(Price::points).sum())
+        .isEqualTo(cost.exercises());
   }
 
   @Test

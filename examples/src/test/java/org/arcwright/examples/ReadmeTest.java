@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.arcwright.examples.Repository.Ran;
+import org.arcwright.library.BuiltIn;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -72,6 +73,12 @@ class ReadmeTest {
     Ran ran = Repository.arcwright(scratch, "compose", brief.toString());
 
     assertThat(ran.code()).as(ran.err()).isZero();
+  }
+
+  @Test
+  void everyGoalIsNamed() {
+    assertThat(BuiltIn.catalog().goals().keySet())
+        .allMatch(goal -> Repository.readme().contains("`" + goal + "`"));
   }
 
   @Test

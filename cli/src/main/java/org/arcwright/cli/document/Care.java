@@ -18,8 +18,9 @@ final class Care {
     List<String> lines = new ArrayList<>(answer.goal().cautions());
     for (Activity activity : answer.agenda().activities()) {
       Optional<Exercise> exercise = answer.exercise(activity);
-      if (exercise.isPresent() && !exercise.get().care().cautions().isEmpty()) {
-        String cautions = String.join(" ", exercise.get().care().cautions());
+      List<String> heed = exercise.map(e -> e.cautions(answer.brief().mode())).orElse(List.of());
+      if (exercise.isPresent() && !heed.isEmpty()) {
+        String cautions = String.join(" ", heed);
         String out = exercise.get().care().optOut().map(text -> " To opt out: " + text).orElse("");
         lines.add(Words.quoted(activity.title()) + ": " + cautions + out);
       }

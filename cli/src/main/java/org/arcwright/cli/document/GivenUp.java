@@ -2,6 +2,7 @@ package org.arcwright.cli.document;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -9,7 +10,7 @@ import org.arcwright.agenda.AgendaItem;
 import org.arcwright.agenda.AgendaItem.Activity;
 import org.arcwright.agenda.AgendaItem.Pause;
 import org.arcwright.agenda.Figures.Cost;
-import org.arcwright.catalog.Exercise;
+import org.arcwright.compose.Price;
 import org.arcwright.compose.instance.Instance;
 import org.arcwright.compose.instance.Instance.Candidate;
 
@@ -40,7 +41,7 @@ final class GivenUp {
     Cost cost = answer.agenda().figures().cost();
     given.add(cost.energy(), given::energy);
     given.add(cost.share(), given::share);
-    given.add(cost.exercises(), given::exercises);
+    given.exercises();
     given.add(cost.lengths(), given::lengths);
     given.add(cost.monotony(), given::monotony);
     given.add(cost.rhythm(), given::rhythm);
@@ -66,6 +67,27 @@ final class GivenUp {
     }
   }
 
+  /** Exercises' own costs, one loss for each cause. */
+  private void exercises() {
+    Map<String, String> titles = new HashMap<>();
+    activities.forEach(activity -> titles.put(activity.exercise(), Words.quoted(activity.title())));
+    Map<String, List<Price>> byCause = new LinkedHashMap<>();
+    for (Price price : answer.composed().prices()) {
+      byCause.computeIfAbsent(price.why(), why -> new ArrayList<>()).add(price);
+    }
+    long exercises = activities.stream().filter(a -> answer.exercise(a).isPresent()).count();
+    byCause.forEach(
+        (why, prices) -> {
+          List<String> which =
+              prices.stream().map(price -> titles.getOrDefault(price.exercise(), "")).toList();
+          boolean all = which.size() == exercises;
+          losses.add(
+              new Loss(
+                  why + (all ? "" : ": " + Words.list(which)),
+                  prices.stream().mapToLong(Price::points).sum()));
+        });
+  }
+
   private String energy() {
     long weighed = (long) answer.exerciseMinutes() * instance.weights().energy();
     long cost = answer.agenda().figures().cost().energy();
@@ -86,34 +108,6 @@ final class GivenUp {
       }
     }
     return "phases differ from their share of the time: " + Words.list(parts);
-  }
-
-  private String exercises() {
-    Map<String, List<String>> titles = new LinkedHashMap<>();
-    for (Activity activity : activities) {
-      if (answer.candidate(activity).cost() > 0) {
-        titles
-            .computeIfAbsent(why(activity), key -> new ArrayList<>())
-            .add(Words.quoted(activity.title()));
-      }
-    }
-    List<String> parts = new ArrayList<>();
-    titles.forEach((why, which) -> parts.add(why + ": " + Words.list(which)));
-    return String.join("; ", parts);
-  }
-
-  private String why(Activity activity) {
-    if (answer.brief().wishes().usedLastTime().contains(activity.exercise())) {
-      return "used last time";
-    }
-    int fit =
-        answer.exercise(activity).map((Exercise e) -> e.in(answer.brief().mode()).fit()).orElse(3);
-    String mode = Words.inMode(answer.brief().mode());
-    return switch (fit) {
-      case 1 -> "possible " + mode + " with some effort";
-      case 2 -> "good " + mode + ", but better elsewhere";
-      default -> "not quite made for this group";
-    };
   }
 
   private String lengths() {

@@ -26,6 +26,7 @@ public final class NoAgenda {
       for (String reason : nothing.reasons()) {
         lines.addAll(Wrap.hanging("- ", reason, width));
       }
+      lines.addAll(LeftOutSummary.lines(nothing.leftOut(), catalog, width, allLeftOut));
     } else if (composition instanceof Stopped stopped) {
       String text =
           "The budget ended after "
@@ -34,7 +35,6 @@ public final class NoAgenda {
               + " --budget.";
       lines.addAll(Wrap.lines(text, width));
     }
-    lines.addAll(LeftOutSummary.lines(composition.leftOut(), catalog, width, allLeftOut));
     return String.join("\n", lines) + "\n";
   }
 }

@@ -85,15 +85,6 @@ final class Words {
     return mode == Mode.IN_PERSON ? "in person" : mode.word();
   }
 
-  /** {@code remotely}, {@code in person}, {@code in a hybrid setting}. */
-  static String inMode(Mode mode) {
-    return switch (mode) {
-      case REMOTE -> "remotely";
-      case IN_PERSON -> "in person";
-      case HYBRID -> "in a hybrid setting";
-    };
-  }
-
   /** An energy in tenths as a level: {@code 3} or {@code 3.4}. */
   static String level(int tenths) {
     return tenths / 10 + (tenths % 10 == 0 ? "" : "." + tenths % 10);

@@ -66,7 +66,7 @@ final class Admission {
     }
     Suitability suitability = exercise.in(mode);
     if (suitability.fit() == 0) {
-      return "not possible " + where();
+      return "not possible " + where(mode);
     }
     for (String tool : suitability.tools()) {
       if (!tools.contains(tool)) {
@@ -92,7 +92,8 @@ final class Admission {
     return known == null ? tool : known.title();
   }
 
-  private String where() {
+  /** How people come together in a mode, as an adverb. */
+  static String where(Mode mode) {
     return switch (mode) {
       case REMOTE -> "remotely";
       case IN_PERSON -> "in person";

@@ -1,5 +1,7 @@
 package org.arcwright.compose.reduce;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Set;
 import org.arcwright.brief.Brief;
 import org.arcwright.brief.Group.Acquaintance;
@@ -17,6 +19,8 @@ final class ExerciseCost {
   private final Acquaintance acquaintance;
   private final Set<String> usedLastTime;
   private final Purpose purpose;
+  private final String works;
+  private final String withEffort;
 
   ExerciseCost(Brief brief, Purpose purpose) {
     this.people = brief.group().count();
@@ -24,19 +28,62 @@ final class ExerciseCost {
     this.acquaintance = brief.group().acquaintance();
     this.usedLastTime = brief.wishes().usedLastTime();
     this.purpose = purpose;
+    this.works = "good " + Admission.where(mode) + ", but better elsewhere";
+    this.withEffort = "possible " + Admission.where(mode) + ", but with effort";
   }
 
   /** In points, zero or more. The brief must allow the exercise. */
   int of(Allowed allowed) {
+    Sum sum = new Sum();
+    tally(allowed, sum);
+    return sum.points;
+  }
+
+  /** The same part by part, each over zero and with its cause in words. */
+  List<CostPart> parts(Allowed allowed) {
+    List<CostPart> parts = new ArrayList<>();
+    tally(
+        allowed,
+        (points, why) -> {
+          if (points > 0) {
+            parts.add(new CostPart(why, points));
+          }
+        });
+    return parts;
+  }
+
+  private interface Tally {
+    void add(int points, String why);
+  }
+
+  private static final class Sum implements Tally {
+    private int points;
+
+    @Override
+    public void add(int more, String why) {
+      points += more;
+    }
+  }
+
+  private void tally(Allowed allowed, Tally tally) {
     Exercise exercise = allowed.exercise();
-    int cost = ExchangeRates.EACH + ExchangeRates.suitability(exercise.in(mode).fit());
+    int fit = exercise.in(mode).fit();
+    tally.add(ExchangeRates.EACH, "each exercise has to be explained");
+    tally.add(ExchangeRates.suitability(fit), fit == 2 ? works : withEffort);
     if (!purpose.isServedBy(allowed)) {
-      cost += ExchangeRates.BESIDE_THE_POINT;
+      tally.add(ExchangeRates.BESIDE_THE_POINT, "beside the point of the goal");
     }
     if (usedLastTime.contains(exercise.id())) {
-      cost += ExchangeRates.USED_LAST_TIME;
+      tally.add(ExchangeRates.USED_LAST_TIME, "used last time");
     }
-    return cost + introductions(allowed) + groupsOutOfSight(exercise);
+    if (introductions(allowed) > 0) {
+      tally.add(
+          introductions(allowed),
+          acquaintance == Acquaintance.STRANGERS
+              ? "a warm-up that leaves strangers strangers"
+              : "introductions among people who know each other");
+    }
+    tally.add(groupsOutOfSight(exercise), "more small groups than can be looked after");
   }
 
   private int introductions(Allowed allowed) {

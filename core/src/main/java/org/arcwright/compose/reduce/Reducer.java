@@ -84,8 +84,9 @@ public final class Reducer {
     boolean complete = read(allowed, stop);
     dropUnreachable(allowed);
     Set<String> products = relevant(allowed);
+    ExerciseCost cost = new ExerciseCost(brief, new Purpose(goal, given, allowed));
     Placement placement = new Placement(goal.arc());
-    List<Candidate> candidates = candidates(allowed, products, placement);
+    List<Candidate> candidates = candidates(allowed, products, placement, cost);
     Supply supply = new Supply(candidates, timing.grid(), timing.stretch().max());
     leftOut.putAll(own.tooLong());
     List<Candidate> ownCandidates = own.candidates();
@@ -111,7 +112,8 @@ public final class Reducer {
             include(),
             timing.pins(),
             ExchangeRates.weights(timing.breakMinutes()));
-    return new Reduction(brief, catalog, goal, instance, leftOut, complete);
+    return new Reduction(
+        brief, catalog, goal, instance, leftOut, id -> costParts(id, allowed, cost), complete);
   }
 
   private boolean read(List<Allowed> allowed, BooleanSupplier stop) {
@@ -184,10 +186,17 @@ public final class Reducer {
     return products;
   }
 
+  private static List<CostPart> costParts(String id, List<Allowed> allowed, ExerciseCost cost) {
+    for (Allowed entry : allowed) {
+      if (entry.exercise().id().equals(id)) {
+        return cost.parts(entry);
+      }
+    }
+    return List.of();
+  }
+
   private List<Candidate> candidates(
-      List<Allowed> allowed, Set<String> products, Placement placement) {
-    Purpose purpose = new Purpose(goal, given, allowed);
-    ExerciseCost cost = new ExerciseCost(brief, purpose);
+      List<Allowed> allowed, Set<String> products, Placement placement, ExerciseCost cost) {
     int people = brief.group().count();
     Set<String> named = new HashSet<>(products);
     List<Candidate> candidates = new ArrayList<>(allowed.size());

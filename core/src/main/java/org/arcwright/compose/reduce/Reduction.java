@@ -1,8 +1,10 @@
 package org.arcwright.compose.reduce;
 
 import java.util.Collections;
+import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.Function;
 import org.arcwright.brief.Brief;
 import org.arcwright.catalog.Catalog;
 import org.arcwright.catalog.Goal;
@@ -17,6 +19,8 @@ import org.arcwright.compose.instance.Instance;
  * @param instance the problem to solve
  * @param leftOut why the brief does not allow an exercise or own item, by id, in words that may
  *     follow its title and a colon
+ * @param costParts what an exercise of that id costs by itself, part by part; nothing for an own
+ *     item
  * @param complete whether the whole catalog was read; false if the work was stopped before
  */
 public record Reduction(
@@ -25,6 +29,7 @@ public record Reduction(
     Goal goal,
     Instance instance,
     SortedMap<String, String> leftOut,
+    Function<String, List<CostPart>> costParts,
     boolean complete) {
   /** Copies the map. */
   public Reduction {

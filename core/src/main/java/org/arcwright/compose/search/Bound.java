@@ -142,7 +142,6 @@ final class Bound {
   /** Takes every exercise of a phase from a state into the function under construction. */
   private void exercises(Stage stage, int meals, int t, int count, int cells, int s) {
     long[] price = prices.at(stage, t);
-    int masks = stage.masks();
     int done = -1;
     int target = -1;
     for (int k = 0; k < price.length; k++) {
@@ -160,13 +159,20 @@ final class Bound {
         target = state(t + length, stage, meals, count, cells + length, s + length);
       }
       if (target >= 0) {
-        take(masks, target, stage.moveGain[k], (byte) stage.moveFormat[k], price[k]);
+        take(stage, k, target, price[k]);
       }
     }
   }
 
-  private void take(int masks, int target, int gain, byte next, long price) {
+  private void take(Stage stage, int move, int target, long price) {
+    int gain = stage.moveGain[move];
+    int need = stage.moveNeed[move];
+    byte next = (byte) stage.moveFormat[move];
+    int masks = stage.masks();
     for (int y = 0; y < masks; y++) {
+      if ((need & ~y) != 0) {
+        continue;
+      }
       int value = target + (y | gain);
       long total = price + (format[value] == next ? special[value] : base[value]);
       if (total < best[y]) {

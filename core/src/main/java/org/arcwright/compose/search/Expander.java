@@ -91,7 +91,7 @@ final class Expander {
     for (int k = 0; k < cheapest.length; k++) {
       int length = stage.moveLength[k];
       int cells = cellsBefore + length;
-      if (cheapest[k] >= Model.INFINITE) {
+      if (cheapest[k] >= Model.INFINITE || (stage.moveNeed[k] & ~mask) != 0) {
         continue;
       }
       if (s + length > model.longestStretch || cells > stage.maxCells || t + length > model.cells) {

@@ -23,7 +23,7 @@ import org.arcwright.compose.instance.Instance.Candidate;
  */
 final class ModelBuilder {
   /** Most product bits that the bound follows in one phase. */
-  private static final int AWAITED = 4;
+  private static final int AWAITED = 3;
 
   static final String TOO_LARGE =
       "an agenda could cost too much to add up; divide all costs and weights by the same number";
@@ -352,7 +352,7 @@ final class ModelBuilder {
 
   /** Groups the peers into the moves that the bound tells apart, shortest first. */
   private static Peers[][] moves(Map<Peers.Key, List<int[]>> alike, long[] awaited) {
-    record Move(int length, int format, int gain) {}
+    record Move(int length, int format, int gain, int need) {}
     Map<Move, List<Peers>> moves = new HashMap<>();
     alike.forEach(
         (key, list) -> {
@@ -362,14 +362,20 @@ final class ModelBuilder {
                   key,
                   list.stream().mapToInt(entry -> entry[0]).toArray(),
                   list.stream().mapToInt(entry -> entry[1]).toArray());
-          Move move = new Move(key.length(), key.format(), Stage.gather(key.yields(), awaited));
+          Move move =
+              new Move(
+                  key.length(),
+                  key.format(),
+                  Stage.gather(key.yields(), awaited),
+                  Stage.gather(key.needs(), awaited));
           moves.computeIfAbsent(move, k -> new ArrayList<>()).add(peers);
         });
     return moves.entrySet().stream()
         .sorted(
             Comparator.comparingInt((Map.Entry<Move, List<Peers>> e) -> e.getKey().length())
                 .thenComparingInt(e -> e.getKey().format())
-                .thenComparingInt(e -> e.getKey().gain()))
+                .thenComparingInt(e -> e.getKey().gain())
+                .thenComparingInt(e -> e.getKey().need()))
         .map(e -> e.getValue().stream().sorted(ModelBuilder::order).toArray(Peers[]::new))
         .toArray(Peers[][]::new);
   }
@@ -379,21 +385,40 @@ final class ModelBuilder {
   }
 
   /**
-   * The products that the bound follows in a phase: first those due at its end, then those due
-   * later that may come to exist here, soonest due first.
+   * The products that the bound follows in a phase: first those due at its end, then those that its
+   * exercises need and that may come to exist here, then those that later phases ask for, the
+   * soonest first. What an earlier phase must have left exists for certain.
    */
   private long[] awaited(int p, long[] possible) {
     List<Long> chosen = new ArrayList<>();
+    long certain = 0;
+    for (int q = 0; q < p; q++) {
+      certain |= due[q];
+    }
     for (int q = p; q < phases; q++) {
-      long candidates = due[q] & possible[p];
-      for (long rest = candidates; rest != 0 && chosen.size() < AWAITED; rest &= rest - 1) {
-        long bit = Long.lowestOneBit(rest);
-        if (!chosen.contains(bit)) {
-          chosen.add(bit);
-        }
-      }
+      follow(chosen, due[q] & possible[p] & ~certain);
+      follow(chosen, needed(q, possible) & possible[p] & ~certain);
     }
     return chosen.stream().mapToLong(Long::longValue).toArray();
+  }
+
+  private static void follow(List<Long> chosen, long products) {
+    for (long rest = products; rest != 0 && chosen.size() < AWAITED; rest &= rest - 1) {
+      long bit = Long.lowestOneBit(rest);
+      if (!chosen.contains(bit)) {
+        chosen.add(bit);
+      }
+    }
+  }
+
+  private long needed(int phase, long[] possible) {
+    long needed = 0;
+    for (int i = 0; i < ids.length; i++) {
+      if (usable(i, phase, possible)) {
+        needed |= needs[i];
+      }
+    }
+    return needed;
   }
 
   /**

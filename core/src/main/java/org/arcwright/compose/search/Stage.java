@@ -2,7 +2,7 @@ package org.arcwright.compose.search;
 
 /**
  * One phase in cells and bits, with the moves that lead on within it. A move is all that the bound
- * tells apart: a length, a format, and which of the phase's awaited products it gains.
+ * tells apart: a length, a format, and which of the phase's awaited products it needs and gains.
  */
 final class Stage {
   final int number;
@@ -38,6 +38,10 @@ final class Stage {
 
   final int[] moveFormat;
   final int[] moveGain;
+
+  /** Awaited products that must exist before a move, as bound bits. */
+  final int[] moveNeed;
+
   final Peers[][] movePeers;
 
   Stage(
@@ -69,10 +73,12 @@ final class Stage {
     this.moveLength = new int[movePeers.length];
     this.moveFormat = new int[movePeers.length];
     this.moveGain = new int[movePeers.length];
+    this.moveNeed = new int[movePeers.length];
     for (int i = 0; i < movePeers.length; i++) {
       moveLength[i] = movePeers[i][0].length;
       moveFormat[i] = movePeers[i][0].format;
       moveGain[i] = gather(movePeers[i][0].yields);
+      moveNeed[i] = gather(movePeers[i][0].needs);
     }
   }
 

@@ -23,7 +23,8 @@ public final class Keys {
     return all;
   }
 
-  Set<String> names() {
+  /** The keys, in the order of writing. */
+  public Set<String> names() {
     return examples.keySet();
   }
 

@@ -47,7 +47,8 @@ public final class TreeReader {
 
   private static JsonParser parser(Syntax syntax, String text) {
     return switch (syntax) {
-      case YAML -> new YAMLFactory().createParser(ObjectReadContext.empty(), text);
+      case YAML ->
+          new YAMLFactory().createParser(ObjectReadContext.empty(), new WholeCharacters(text));
       case JSON -> new JsonFactory().createParser(ObjectReadContext.empty(), text);
     };
   }

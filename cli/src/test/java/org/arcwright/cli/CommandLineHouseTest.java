@@ -1,0 +1,40 @@
+package org.arcwright.cli;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ImportOption.DoNotIncludeTests;
+import com.tngtech.archunit.junit.AnalyzeClasses;
+import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchRule;
+
+/** Documents are drawn from an answer alone; commands know them, never the other way round. */
+@AnalyzeClasses(packages = "org.arcwright.cli", importOptions = DoNotIncludeTests.class)
+class CommandLineHouseTest {
+  @ArchTest
+  static final ArchRule DOCUMENTS_KNOW_NO_COMMAND =
+      noClasses()
+          .that()
+          .resideInAPackage("org.arcwright.cli.document")
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage("org.arcwright.cli", "picocli..");
+
+  @ArchTest
+  static final ArchRule DOCUMENTS_READ_NOTHING_BUT_THEIR_ANSWER =
+      noClasses()
+          .that()
+          .resideInAPackage("org.arcwright.cli.document")
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage("java.io", "java.nio..", "org.arcwright.format..")
+          .orShould()
+          .dependOnClassesThat()
+          .belongToAnyOf(java.time.Clock.class, java.time.InstantSource.class, System.class);
+
+  @ArchTest
+  static void someClassesWereRead(JavaClasses classes) {
+    assertThat(classes).hasSizeGreaterThan(30);
+  }
+}

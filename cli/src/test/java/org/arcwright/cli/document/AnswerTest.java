@@ -1,0 +1,182 @@
+package org.arcwright.cli.document;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.Duration;
+import java.time.ZoneId;
+import java.time.ZonedDateTime;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.arcwright.brief.Brief;
+import org.arcwright.brief.BriefBuilder;
+import org.arcwright.brief.Meal;
+import org.arcwright.brief.Moment;
+import org.arcwright.brief.OwnItem;
+import org.arcwright.brief.Wishes;
+import org.arcwright.catalog.Catalog;
+import org.arcwright.catalog.Format;
+import org.arcwright.catalog.Mode;
+import org.arcwright.compose.Budget;
+import org.arcwright.compose.Composer;
+import org.arcwright.compose.Composition.Composed;
+import org.arcwright.compose.Proof;
+import org.arcwright.library.BuiltIn;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** What documents say of an agenda is true of it. */
+class AnswerTest {
+  private static final Catalog CATALOG = BuiltIn.catalog();
+  private static final Answer MORNING =
+      answer(
+          brief("choose-a-direction", Mode.REMOTE, 9, 210)
+              .start(ZonedDateTime.of(2027, 3, 2, 9, 0, 0, 0, ZoneId.of("Europe/Vienna"))));
+  private static final Answer DAY =
+      answer(
+          brief("plan-the-work", Mode.IN_PERSON, 20, 480)
+              .meal(
+                  new Meal(
+                      Duration.ofMinutes(180), Duration.ofMinutes(240), Duration.ofMinutes(60))));
+  private static final Answer WISHED =
+      answer(
+          brief("find-the-risks", Mode.HYBRID, 10, 150)
+              .ownItem(
+                  new OwnItem(
+                      "talk",
+                      "A talk | with *signs*",
+                      Duration.ofMinutes(20),
+                      Optional.empty(),
+                      Optional.of(new Moment.After(Duration.ofMinutes(30))),
+                      2,
+                      Format.PLENARY))
+              .wishes(
+                  new Wishes(Set.of("premortem"), Set.of(), List.of(), Set.of("takeaway-round"))));
+
+  private static BriefBuilder brief(String goal, Mode mode, int people, int minutes) {
+    return Brief.builder("A workshop", goal, mode, people, Duration.ofMinutes(minutes));
+  }
+
+  private static Answer answer(BriefBuilder builder) {
+    Brief brief = builder.build();
+    Composed composed = (Composed) Composer.of(CATALOG).compose(brief, Budget.USUAL);
+    return new Answer(brief, CATALOG, composed);
+  }
+
+  private static Stream<Answer> answers() {
+    return Stream.of(MORNING, DAY, WISHED);
+  }
+
+  private static String text(Answer answer, int width) {
+    return TextDocument.write(answer, Marks.UNICODE, Style.PLAIN, width, false);
+  }
+
+  @ParameterizedTest
+  @MethodSource("answers")
+  void whatWasGivenUpAddsUpToTheCost(Answer answer) {
+    List<GivenUp.Loss> losses = GivenUp.losses(answer);
+
+    assertThat(losses.stream().mapToLong(GivenUp.Loss::points).sum())
+        .isEqualTo(answer.composed().proof().cost());
+    assertThat(losses)
+        .extracting(GivenUp.Loss::points)
+        .isSortedAccordingTo((a, b) -> Long.compare(b, a));
+    assertThat(losses).noneMatch(loss -> loss.text().isBlank() || loss.text().endsWith(": "));
+  }
+
+  @ParameterizedTest
+  @MethodSource("answers")
+  void theTimesAddUpToTheCap(Answer answer) {
+    assertThat(
+            answer.exerciseMinutes()
+                + answer.pauseMinutes()
+                + answer.agenda().buffer().toMinutes()
+                + answer.idleMinutes())
+        .isEqualTo(answer.agenda().cap().toMinutes());
+  }
+
+  @ParameterizedTest
+  @MethodSource("answers")
+  void everyExerciseAndBreakStandsInTheText(Answer answer) {
+    String text = text(answer, 100);
+
+    assertThat(text.lines()).allMatch(line -> line.length() <= 100);
+    answer.agenda().activities().forEach(a -> assertThat(text).contains(a.title()));
+    long breaks = text.lines().filter(line -> line.matches(" .* (break|meal)")).count();
+    assertThat(breaks).isEqualTo(answer.pauses().size());
+    assertThat(answer.pauses()).isNotEmpty();
+  }
+
+  @ParameterizedTest
+  @MethodSource("answers")
+  void narrowTerminalsGetNarrowText(Answer answer) {
+    assertThat(text(answer, 60).lines()).allMatch(line -> line.length() <= 60);
+  }
+
+  @Test
+  void breaksAreExplained() {
+    assertThat(BreakReasons.sentences(DAY))
+        .hasSameSizeAs(DAY.pauses())
+        .anyMatch(sentence -> sentence.startsWith("The meal at ") && sentence.contains("time you"));
+    assertThat(BreakReasons.sentences(MORNING)).allMatch(s -> s.startsWith("The break at "));
+  }
+
+  @Test
+  void wishesAreNamed() {
+    assertThat(Why.sentences(WISHED))
+        .anyMatch(
+            s ->
+                s.startsWith("Your wishes: ")
+                    && s.contains("\"Premortem\" is in")
+                    && s.contains("\"A talk | with *signs*\" starts at 0:30 from the start"));
+  }
+
+  @Test
+  void markdownTakesSignsLiterally() {
+    String markdown = MarkdownDocument.write(WISHED);
+
+    assertThat(markdown).contains("A talk \\| with \\*signs\\*").contains("| own item | plenary |");
+    List<String> rows = markdown.lines().filter(line -> line.startsWith("|")).toList();
+    assertThat(rows)
+        .allMatch(row -> row.replace("\\|", "").chars().filter(c -> c == '|').count() == 7);
+  }
+
+  @Test
+  void cautionsComeWithAWayOut() {
+    answers()
+        .forEach(
+            answer ->
+                assertThat(Care.cautions(answer))
+                    .filteredOn(line -> line.startsWith("\""))
+                    .allMatch(line -> line.contains("To opt out: ")));
+    assertThat(answers().map(Care::cautions)).anyMatch(lines -> !lines.isEmpty());
+  }
+
+  @Test
+  void headingsMayBeBold() {
+    String styled = TextDocument.write(MORNING, Marks.UNICODE, Style.ANSI, 80, false);
+
+    assertThat(styled).startsWith("\u001b[1mA workshop\u001b[0m\n");
+    assertThat(styled.replaceAll("\u001b\\[\\d*m", "")).isEqualTo(text(MORNING, 80));
+  }
+
+  @Test
+  void theProofSaysHowSureItIs() {
+    assertThat(ProofLine.full(MORNING)).startsWith("Proven best: no agenda from the ");
+    assertThat(
+            ProofLine.full(withProof(new Proof(false, 1000, 875, 1234, Duration.ofMillis(2500)))))
+        .startsWith("Best so far, not proven:")
+        .contains("up to 125 of these 1,000 points less, 13 %", "(1,234 search steps, 2.50 s)");
+  }
+
+  private static Answer withProof(Proof proof) {
+    Composed composed = MORNING.composed();
+    return new Answer(
+        MORNING.brief(),
+        CATALOG,
+        new Composed(
+            composed.agenda(), proof, composed.prices(), composed.leftOut(), composed.instance()));
+  }
+}

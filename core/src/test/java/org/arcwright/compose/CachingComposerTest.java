@@ -1,0 +1,89 @@
+package org.arcwright.compose;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.time.Duration;
+import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.stream.IntStream;
+import org.arcwright.brief.Brief;
+import org.arcwright.catalog.InvalidValueException;
+import org.arcwright.catalog.Mode;
+import org.arcwright.compose.reduce.Sample;
+import org.junit.jupiter.api.Test;
+
+/** What is proven is remembered, once, and nothing else is. */
+class CachingComposerTest {
+  private final Composer composer = Composer.of(Sample.catalog());
+
+  @Test
+  void an_equal_brief_gets_the_same_answer_without_a_search() {
+    CachingComposer caching = CachingComposer.of(composer, 10_000);
+    Composition first = caching.compose(brief(90), Budget.USUAL);
+    assertThat(caching.compose(brief(90), Budget.USUAL)).isSameAs(first);
+    assertThat(caching.statistics()).isEqualTo(new CachingComposer.Statistics(1, 1, 0, 1));
+  }
+
+  @Test
+  void that_nothing_fits_is_remembered_too() {
+    CachingComposer caching = CachingComposer.of(composer, 10_000);
+    assertThat(caching.compose(brief(25), Budget.USUAL))
+        .isInstanceOf(Composition.NothingFits.class);
+    caching.compose(brief(25), Budget.USUAL);
+    assertThat(caching.statistics().remembered()).isEqualTo(1);
+  }
+
+  @Test
+  void an_answer_without_proof_is_not_remembered() {
+    CachingComposer caching = CachingComposer.of(composer, 10_000);
+    caching.compose(brief(90), new Budget(1, Duration.ofSeconds(10)));
+    assertThat(caching.statistics().kept()).isZero();
+    assertThat(caching.compose(brief(90), Budget.USUAL)).isInstanceOf(Composition.Composed.class);
+  }
+
+  @Test
+  void a_refused_brief_is_refused_again() {
+    CachingComposer caching = CachingComposer.of(composer, 10_000);
+    Brief wrong =
+        Brief.builder("Wrong", "no-such-goal", Mode.REMOTE, 8, Duration.ofHours(2)).build();
+    for (int i = 0; i < 2; i++) {
+      assertThatThrownBy(() -> caching.compose(wrong, Budget.USUAL))
+          .isInstanceOf(InvalidValueException.class);
+    }
+    assertThat(caching.statistics().kept()).isZero();
+  }
+
+  @Test
+  void answers_make_room_for_each_other() {
+    Composition one = composer.compose(brief(90), Budget.USUAL);
+    CachingComposer caching = CachingComposer.of(composer, one.instance().candidates().size() + 1);
+    IntStream.of(90, 95, 100).forEach(cap -> caching.compose(brief(cap), Budget.USUAL));
+    assertThat(caching.statistics().kept()).isLessThanOrEqualTo(1);
+  }
+
+  @Test
+  void many_at_once_are_searched_for_once() throws Exception {
+    CachingComposer caching = CachingComposer.of(composer, 10_000);
+    ExecutorService threads = Executors.newFixedThreadPool(8);
+    try {
+      Callable<Composition> call = () -> caching.compose(brief(90), Budget.USUAL);
+      List<Future<Composition>> answers =
+          threads.invokeAll(IntStream.range(0, 64).mapToObj(i -> call).toList());
+      Composition first = answers.get(0).get();
+      for (Future<Composition> answer : answers) {
+        assertThat(answer.get()).isSameAs(first);
+      }
+    } finally {
+      threads.shutdownNow();
+    }
+    assertThat(caching.statistics().searched()).isEqualTo(1);
+  }
+
+  private static Brief brief(int cap) {
+    return Sample.brief(cap).build();
+  }
+}

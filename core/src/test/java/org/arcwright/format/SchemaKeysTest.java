@@ -1,0 +1,195 @@
+package org.arcwright.format;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaField;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import java.lang.reflect.Field;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.arcwright.brief.EnergyCurve;
+import org.arcwright.brief.Group.Acquaintance;
+import org.arcwright.catalog.Format;
+import org.arcwright.catalog.Kind;
+import org.arcwright.catalog.Mode;
+import org.arcwright.catalog.Per;
+import org.arcwright.catalog.Speaker;
+import org.arcwright.catalog.Word;
+import org.arcwright.format.tree.Keys;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+import tools.jackson.databind.JsonNode;
+
+/** Readers and schemas know the same keys and words. */
+class SchemaKeysTest {
+  /** Each list of keys that a reader holds, and the place in a schema that describes them. */
+  private static final Map<String, String> DESCRIBED =
+      Map.ofEntries(
+          Map.entry("ExerciseReader.KEYS", "exercise"),
+          Map.entry("ExerciseReader.STEP", "exercise/$defs/step"),
+          Map.entry("ExerciseReader.SIZE", "exercise/$defs/sizes"),
+          Map.entry("ExerciseReader.MODES", "exercise/properties/modes"),
+          Map.entry("ExerciseReader.MODE", "exercise/$defs/mode"),
+          Map.entry("ExerciseReader.SOURCE", "exercise/properties/source"),
+          Map.entry("GoalForm.KEYS", "goal"),
+          Map.entry("GoalForm.PHASE", "goal/$defs/phase"),
+          Map.entry("BriefReader.KEYS", "brief"),
+          Map.entry("BriefReader.PEOPLE", "brief/properties/people/anyOf/1"),
+          Map.entry("BriefTimes.RHYTHM", "brief/properties/rhythm"),
+          Map.entry("BriefTimes.MEAL", "brief/$defs/meal"),
+          Map.entry("WishesReader.WISHES", "brief/properties/wishes"),
+          Map.entry("WishesReader.PIN", "brief/properties/wishes/properties/pin/items"),
+          Map.entry("WishesReader.OWN_ITEM", "brief/properties/own-items/items"),
+          Map.entry("AgendaReader.KEYS", "agenda"),
+          Map.entry("AgendaReader.PHASE", "agenda/properties/phases/items"),
+          Map.entry("AgendaReader.ACTIVITY", "agenda/$defs/activity"),
+          Map.entry("AgendaReader.PAUSE", "agenda/$defs/pause"),
+          Map.entry("FiguresForm.KEYS", "agenda/properties/figures"),
+          Map.entry("FiguresForm.KINDS", "agenda/properties/figures/properties/minutesByKind"),
+          Map.entry("FiguresForm.COST", "agenda/properties/figures/properties/cost"),
+          Map.entry("InstanceReader.KEYS", "instance"),
+          Map.entry("InstanceReader.STRETCH", "instance/properties/stretch"),
+          Map.entry("InstanceReader.MEAL", "instance/properties/meals/items"),
+          Map.entry("InstanceReader.PHASE", "instance/properties/phases/items"),
+          Map.entry("InstanceReader.CANDIDATE", "instance/properties/candidates/items"),
+          Map.entry("InstanceReader.PIN", "instance/properties/pins/items"),
+          Map.entry("InstanceReader.WEIGHTS", "instance/properties/weights"));
+
+  /** Files that hold a whole catalog or its words have no schema. */
+  private static final List<String> WITHOUT = List.of("CatalogForm", "WordsForm");
+
+  /** Described though no reader looks into it. */
+  private static final String PROOF = "agenda/properties/proof";
+
+  @Test
+  void each_key_of_a_reader_stands_in_a_schema_and_the_other_way_round() {
+    Map<String, Keys> readers = keysOfReaders();
+
+    assertThat(readers.keySet()).containsExactlyInAnyOrderElementsOf(DESCRIBED.keySet());
+    readers.forEach(
+        (name, keys) ->
+            assertThat(at(DESCRIBED.get(name)).path("properties").propertyNames())
+                .as(name)
+                .containsExactlyInAnyOrderElementsOf(keys.names()));
+  }
+
+  @Test
+  void each_place_of_a_schema_that_lists_keys_belongs_to_a_reader() {
+    Set<String> expected = new TreeSet<>(DESCRIBED.values());
+    expected.add(PROOF);
+
+    assertThat(placesWithKeys()).isEqualTo(expected);
+  }
+
+  @Test
+  void each_place_that_lists_keys_refuses_others() {
+    for (String place : placesWithKeys()) {
+      assertThat(at(place).path("additionalProperties").toString()).as(place).isEqualTo("false");
+    }
+  }
+
+  @Test
+  void each_key_is_explained() {
+    for (String place : placesWithKeys()) {
+      at(place)
+          .path("properties")
+          .forEachEntry(
+              (key, schema) ->
+                  assertThat(schema.has("title") || schema.has("description"))
+                      .as(place + " " + key)
+                      .isTrue());
+    }
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("words")
+  void a_schema_lists_the_words_of_the_model(String place, Class<? extends Word> type) {
+    assertThat(at(place).path("enum").valueStream().map(JsonNode::stringValue))
+        .containsExactlyElementsOf(
+            Stream.of(type.getEnumConstants()).map(Word::word).collect(Collectors.toList()));
+  }
+
+  private static Stream<Arguments> words() {
+    return Stream.of(
+        Arguments.of("exercise/properties/kind", Kind.class),
+        Arguments.of("exercise/$defs/step/properties/who", Speaker.class),
+        Arguments.of("exercise/$defs/step/properties/format", Format.class),
+        Arguments.of("exercise/$defs/step/properties/per", Per.class),
+        Arguments.of("exercise/properties/source/properties/mark", ExerciseReader.Mark.class),
+        Arguments.of("goal/$defs/phase/properties/kinds/items", Kind.class),
+        Arguments.of("brief/properties/mode", Mode.class),
+        Arguments.of("brief/properties/people/anyOf/1/properties/acquainted", Acquaintance.class),
+        Arguments.of("brief/properties/curve/anyOf/0", EnergyCurve.Shape.class),
+        Arguments.of("brief/properties/own-items/items/properties/format", Format.class),
+        Arguments.of("agenda/properties/mode", Mode.class),
+        Arguments.of("agenda/$defs/activity/properties/kind", Kind.class),
+        Arguments.of("agenda/$defs/activity/properties/format", Format.class),
+        Arguments.of("agenda/$defs/pause/properties/break", AgendaReader.BreakKind.class));
+  }
+
+  private static JsonNode at(String place) {
+    int slash = place.indexOf('/');
+    String word = slash < 0 ? place : place.substring(0, slash);
+    JsonNode root = SchemaFile.tree(Word.find(Schema.class, word).orElseThrow());
+    return slash < 0 ? root : root.at(place.substring(slash));
+  }
+
+  private static Set<String> placesWithKeys() {
+    Set<String> places = new TreeSet<>();
+    for (Schema schema : Schema.values()) {
+      collect(schema.word(), SchemaFile.tree(schema), places);
+    }
+    return places;
+  }
+
+  /** Places that demand an object; conditions name keys, too, but demand none. */
+  private static void collect(String place, JsonNode node, Set<String> places) {
+    if (node.path("type").stringValue("").equals("object") && node.has("properties")) {
+      places.add(place);
+    }
+    if (node.isObject()) {
+      node.forEachEntry((key, child) -> collect(place + "/" + key, child, places));
+    }
+    for (int i = 0; node.isArray() && i < node.size(); i++) {
+      collect(place + "/" + i, node.get(i), places);
+    }
+  }
+
+  private static Map<String, Keys> keysOfReaders() {
+    Map<String, Keys> found = new TreeMap<>();
+    List<JavaClass> readers = new ArrayList<>();
+    new ClassFileImporter()
+        .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
+        .importPackages("org.arcwright.format")
+        .forEach(readers::add);
+    for (JavaClass reader : readers) {
+      for (JavaField field : reader.getFields()) {
+        if (field.getRawType().isEquivalentTo(Keys.class)
+            && field.getModifiers().toString().contains("STATIC")
+            && !WITHOUT.contains(reader.getSimpleName())) {
+          found.put(reader.getSimpleName() + "." + field.getName(), value(field.reflect()));
+        }
+      }
+    }
+    return found;
+  }
+
+  private static Keys value(Field field) {
+    try {
+      field.setAccessible(true);
+      return (Keys) field.get(null);
+    } catch (IllegalAccessException e) {
+      throw new AssertionError(e);
+    }
+  }
+}

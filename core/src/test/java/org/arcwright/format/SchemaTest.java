@@ -1,0 +1,226 @@
+package org.arcwright.format;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.function.BiFunction;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+import tools.jackson.databind.JsonNode;
+
+/**
+ * The schemas are schemas (JSON Schema 2020-12, checked against its meta-schema), and what they
+ * refuse, the readers refuse.
+ */
+class SchemaTest {
+  private static final String EXERCISE =
+      """
+      id: brainwriting
+      title: Brainwriting in rounds
+      kind: divergent
+      purpose: Many ideas from everybody.
+      people: {min: 4, max: 36}
+      breakout: {min: 3, max: 5}
+      energy: 2
+      openness: 1
+      moves: false
+      needs: [question]
+      yields: [idea-pool, items]
+      opening: We write instead of talking.
+      steps:
+        - {text: Read the question aloud., who: facilitator, format: plenary, minutes: [1, 2, 3]}
+        - {text: Write and pass on., who: nobody, format: small-groups, minutes: [4, 5, 6], per: round, rounds: 3}
+        - {text: Read out two ideas., who: group, format: plenary, minutes: [0.5, 1.5, PT2M], per: group}
+      modes:
+        remote: {fit: 3, tools: [call, board], how: One column a person.}
+        in-person: {fit: 3, tools: [paper], how: Sheets go to the left.}
+        hybrid: {fit: 0, tools: [], how: Sheets do not travel.}
+      watch: [Who stops writing.]
+      access: [Dictating is fine.]
+      carry-over: The sheets.
+      source: {mark: memory, cite: 'Author (1969). Title.'}
+      """;
+  private static final String GOAL =
+      """
+      id: generate-ideas
+      title: Generate ideas
+      purpose: A question needs many answers.
+      given: [question]
+      yields: [idea-pool]
+      arc:
+        - {name: open, title: Arrive, kinds: [icebreaker], count: [1, 2], share: [5, 20, 40]}
+        - {name: gather, title: Gather, kinds: [divergent], count: [1, 5], share: [50, 80, 90], yields: [idea-pool]}
+      """;
+  private static final String BRIEF =
+      """
+      title: Winter planning
+      goal: choose-a-direction
+      people: {count: 12, acquainted: mixed, openness: 1}
+      mode: remote
+      cap: 3h
+      start: 2026-12-03 09:30
+      zone: Europe/Vienna
+      tools: [call, breakouts]
+      rhythm: {stretch: 30m..60m, break: 10m}
+      meals: [{at: '12:00..12:45', minutes: 45}]
+      curve: [[0, 3], [40, 3.6]]
+      buffer: 15%
+      wishes: {include: [dot-voting], pin: [{exercise: chat-burst, at: 60m}]}
+      own-items: [{id: guest-talk, title: A guest's view, minutes: 20, at: '10:30'}]
+      """;
+  private static final String AGENDA =
+      """
+      {"format": "arcwright-agenda", "version": 1, "title": "Winter planning", "goal": "choose",
+       "mode": "remote", "people": 12, "items": [
+        {"exercise": "weather-report", "title": "Weather report", "phase": "open", "length": 10},
+        {"break": "ordinary", "length": "PT10M"}]}
+      """;
+  private static final String INSTANCE =
+      """
+      {"grid": 5, "cap": 10, "curve": [30, 30], "stretch": {"min": 0, "max": 10}, "breakMinutes": 0,
+       "bufferPercent": 0, "products": ["p"], "phases": [{"name": "open", "kinds": ["A"],
+       "count": [1, 2], "minutes": [0, 10], "target": 10, "yields": []}], "candidates": [
+       {"id": "a", "kind": "A", "lengths": [5, 10], "lengthCosts": [1, 0], "energy": 30,
+        "format": "X", "needs": [], "yields": ["p"], "cost": 0}], "weights": {"energy": 1}}
+      """;
+
+  @ParameterizedTest
+  @EnumSource
+  void each_schema_is_one(Schema schema) {
+    JsonNode tree = SchemaFile.tree(schema);
+
+    assertThat(SchemaFile.complaints(schema)).isEmpty();
+    assertThat(tree.path("$schema").stringValue()).isEqualTo(SchemaFile.DRAFT);
+    assertThat(tree.path("$id").stringValue()).isEqualTo("urn:arcwright:schema:" + schema.word());
+    assertThat(schema.text()).endsWith("}\n");
+  }
+
+  @ParameterizedTest
+  @EnumSource
+  void schema_and_reader_take_what_is_right(Schema schema) {
+    assertThat(SchemaFile.complaints(schema, right(schema))).isEmpty();
+    assertThat(readerComplaints(schema, right(schema))).isEmpty();
+  }
+
+  @ParameterizedTest(name = "{0}: {1} -> {2}")
+  @CsvSource(
+      delimiter = '~',
+      value = {
+        "EXERCISE ~ id: brainwriting ~ id: Brain Writing",
+        "EXERCISE ~ id: brainwriting ~ id: 635",
+        "EXERCISE ~ title: Brainwriting in rounds ~ title: ' '",
+        "EXERCISE ~ title: Brainwriting in rounds ~ titel: Brainwriting",
+        "EXERCISE ~ kind: divergent ~ kind: diverging",
+        "EXERCISE ~ 'purpose: Many ideas from everybody.\n' ~ ''",
+        "EXERCISE ~ '{min: 4, max: 36}' ~ 4-36",
+        "EXERCISE ~ '{min: 4, max: 36}' ~ '{min: 0, max: 36}'",
+        "EXERCISE ~ '{min: 4, max: 36}' ~ '{min: 4, most: 36}'",
+        "EXERCISE ~ 'breakout: {min: 3, max: 5}\n' ~ ''",
+        "EXERCISE ~ energy: 2 ~ energy: 6",
+        "EXERCISE ~ energy: 2 ~ energy: high",
+        "EXERCISE ~ energy: 2 ~ energy: 2.5",
+        "EXERCISE ~ openness: 1 ~ openness: 2",
+        "EXERCISE ~ moves: false ~ moves: true",
+        "EXERCISE ~ moves: false ~ moves: 'no'",
+        "EXERCISE ~ '[idea-pool, items]' ~ idea-pool",
+        "EXERCISE ~ '[idea-pool, items]' ~ []",
+        "EXERCISE ~ '[idea-pool, items]' ~ '[items, items]'",
+        "EXERCISE ~ who: nobody ~ who: none",
+        "EXERCISE ~ 'minutes: [1, 2, 3]' ~ 'minutes: [1, 2]'",
+        "EXERCISE ~ 'minutes: [1, 2, 3]' ~ 'minutes: [1, 2, 3, 4]'",
+        "EXERCISE ~ 'minutes: [1, 2, 3]' ~ 'minutes: [0, 0, 0]'",
+        "EXERCISE ~ 'minutes: [1, 2, 3]' ~ 'minutes: [1, 2, many]'",
+        "EXERCISE ~ 'minutes: [1, 2, 3]' ~ 'minutes: 2'",
+        "EXERCISE ~ ', rounds: 3' ~ ''",
+        "EXERCISE ~ per: group ~ 'per: group, rounds: 2'",
+        "EXERCISE ~ 'plenary, minutes: [1, 2, 3]' ~ 'solo, minutes: [1, 2, 3], per: person'",
+        "EXERCISE ~ 'fit: 0' ~ 'fit: 4'",
+        "EXERCISE ~ 'tools: [paper], how' ~ 'how'",
+        "EXERCISE ~ '  in-person:' ~ '  on-site:'",
+        "EXERCISE ~ 'watch: [Who stops writing.]' ~ 'watch: Who stops writing.'",
+        "EXERCISE ~ 'mark: memory' ~ 'mark: common-practice'",
+        "EXERCISE ~ 'mark: memory' ~ 'mark: hearsay'",
+        "EXERCISE ~ ', cite: ''Author (1969). Title.''' ~ ''",
+        "GOAL ~ 'kinds: [icebreaker]' ~ 'kinds: [opener]'",
+        "GOAL ~ 'kinds: [icebreaker]' ~ 'kinds: []'",
+        "GOAL ~ 'count: [1, 2]' ~ 'count: [0, 2]'",
+        "GOAL ~ 'count: [1, 2]' ~ 'count: 2'",
+        "GOAL ~ 'share: [5, 20, 40]' ~ 'share: [5, 20]'",
+        "GOAL ~ 'share: [5, 20, 40]' ~ 'share: [5, 20, 140]'",
+        "GOAL ~ 'name: open' ~ 'phase: open'",
+        "GOAL ~ 'given: [question]' ~ 'given: question'",
+        "BRIEF ~ cap: 3h ~ cap: 3 hours",
+        "BRIEF ~ cap: 3h ~ cap: 180",
+        "BRIEF ~ mode: remote ~ mode: online",
+        "BRIEF ~ count: 12 ~ count: 0",
+        "BRIEF ~ acquainted: mixed ~ acquainted: somewhat",
+        "BRIEF ~ 'zone: Europe/Vienna\n' ~ ''",
+        "BRIEF ~ 2026-12-03 09:30 ~ 3 December",
+        "BRIEF ~ 30m..60m ~ 30-60",
+        "BRIEF ~ 30m..60m ~ 30m..60m..90m",
+        "BRIEF ~ 'break: 10m' ~ 'break: 10'",
+        "BRIEF ~ 12:00..12:45 ~ noon",
+        "BRIEF ~ 'meals: [' ~ 'meal: ['",
+        "BRIEF ~ '[40, 3.6]' ~ '[40, 3.6, 1]'",
+        "BRIEF ~ '[40, 3.6]' ~ '[40, 6]'",
+        "BRIEF ~ buffer: 15% ~ buffer: 15",
+        "BRIEF ~ buffer: 15% ~ buffer: 101%",
+        "BRIEF ~ 'include: [dot-voting]' ~ 'includes: [dot-voting]'",
+        "BRIEF ~ 'at: 60m' ~ 'at: later'",
+        "BRIEF ~ 'minutes: 20' ~ 'minutes: 0'",
+        "AGENDA ~ arcwright-agenda ~ agenda",
+        "AGENDA ~ '\"version\": 1' ~ '\"version\": 2'",
+        "AGENDA ~ '\"people\": 12' ~ '\"people\": \"12\"'",
+        "AGENDA ~ '\"ordinary\"' ~ '\"coffee\"'",
+        "AGENDA ~ '\"phase\": \"open\", ' ~ ''",
+        "AGENDA ~ '\"length\": 10' ~ '\"length\": 0'",
+        "AGENDA ~ '\"length\": 10' ~ '\"minutes\": 10'",
+        "AGENDA ~ '\"length\": 10' ~ '\"length\": 10, \"energy\": 6'",
+        "INSTANCE ~ '\"grid\": 5' ~ '\"grid\": 0'",
+        "INSTANCE ~ '\"grid\": 5' ~ '\"grid\": 2.5'",
+        "INSTANCE ~ '\"count\": [1, 2]' ~ '\"count\": [0, 2]'",
+        "INSTANCE ~ '\"cost\": 0' ~ '\"cost\": -1'",
+        "INSTANCE ~ '\"lengths\": [5, 10]' ~ '\"lengths\": []'",
+        "INSTANCE ~ '\"energy\": 1}' ~ '\"energie\": 1}'",
+        "INSTANCE ~ '\"breakMinutes\": 0,' ~ ''",
+      })
+  void schema_and_reader_refuse_what_is_wrong(Schema schema, String right, String wrong) {
+    assertThat(right(schema)).contains(right);
+    String broken = right(schema).replaceFirst(java.util.regex.Pattern.quote(right), wrong);
+
+    assertThat(SchemaFile.complaints(schema, broken)).isNotEmpty();
+    assertThat(readerComplaints(schema, broken)).isNotEmpty();
+  }
+
+  @Test
+  void a_brief_has_a_meal_or_meals() {
+    String both = BRIEF + "meal: {at: 1h, minutes: 30}\n";
+
+    assertThat(SchemaFile.complaints(Schema.BRIEF, both)).isNotEmpty();
+    assertThat(readerComplaints(Schema.BRIEF, both)).isNotEmpty();
+  }
+
+  private static String right(Schema schema) {
+    return switch (schema) {
+      case EXERCISE -> EXERCISE;
+      case GOAL -> GOAL;
+      case BRIEF -> BRIEF;
+      case AGENDA -> AGENDA;
+      case INSTANCE -> INSTANCE;
+    };
+  }
+
+  private static List<String> readerComplaints(Schema schema, String text) {
+    BiFunction<String, String, Object> reader =
+        switch (schema) {
+          case EXERCISE -> CatalogFormat::readExercise;
+          case GOAL -> CatalogFormat::readGoal;
+          case BRIEF -> BriefFormat::read;
+          case AGENDA -> AgendaFormat::read;
+          case INSTANCE -> InstanceFormat::read;
+        };
+    return Complaints.of(() -> reader.apply(schema.word(), text));
+  }
+}
