@@ -3,12 +3,10 @@ package org.arcwright.catalog;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import java.util.function.Function;
 
 /**
  * Exercises, goals and the words they use, each found by its id. Immutable; everything is kept in
@@ -42,20 +40,39 @@ public final class Catalog {
       Collection<Tool> tools,
       Collection<Exercise> exercises,
       Collection<Goal> goals) {
+    Map<String, Product> productsById = new TreeMap<>();
+    for (Product product : products) {
+      put(productsById, "products", product.id(), product);
+    }
+    Map<String, Tool> toolsById = new TreeMap<>();
+    for (Tool tool : tools) {
+      put(toolsById, "tools", tool.id(), tool);
+    }
+    Map<String, Exercise> exercisesById = new TreeMap<>();
+    for (Exercise exercise : exercises) {
+      put(exercisesById, "exercises", exercise.id(), exercise);
+    }
+    Map<String, Goal> goalsById = new TreeMap<>();
+    for (Goal goal : goals) {
+      put(goalsById, "goals", goal.id(), goal);
+    }
     Catalog catalog =
         new Catalog(
-            byId("products", products, Product::id),
-            byId("tools", tools, Tool::id),
-            byId("exercises", exercises, Exercise::id),
-            byId("goals", goals, Goal::id));
-    catalog.problems().stream()
-        .findFirst()
-        .ifPresent(
-            problem -> {
-              throw new InvalidValueException(
-                  problem.owner() + "." + problem.field(), problem.word(), problem.remedy());
-            });
+            Collections.unmodifiableMap(productsById),
+            Collections.unmodifiableMap(toolsById),
+            Collections.unmodifiableMap(exercisesById),
+            Collections.unmodifiableMap(goalsById));
+    for (UnknownWord problem : catalog.problems()) {
+      throw new InvalidValueException(
+          problem.owner() + "." + problem.field(), problem.word(), problem.remedy());
+    }
     return catalog;
+  }
+
+  private static <T> void put(Map<String, T> map, String field, String id, T value) {
+    if (map.put(id, value) != null) {
+      throw new InvalidValueException(field, id, "two entries share this id; rename one");
+    }
   }
 
   /**
@@ -105,18 +122,6 @@ public final class Catalog {
                     .orElse("the catalog has no such word; add it there first")));
       }
     }
-  }
-
-  private static <T> Map<String, T> byId(
-      String field, Collection<T> values, Function<T, String> id) {
-    Map<String, T> map = new TreeMap<>(Comparator.naturalOrder());
-    for (T value : values) {
-      if (map.put(id.apply(value), value) != null) {
-        throw new InvalidValueException(
-            field, id.apply(value), "two entries share this id; rename one");
-      }
-    }
-    return Collections.unmodifiableMap(map);
   }
 
   /** All work products, by id. */

@@ -61,7 +61,9 @@ public record Exercise(
     /** Refuses blank lines. */
     public Care {
       cautions = Checks.lines("cautions", cautions, 400);
-      optOut = optOut.map(text -> Checks.text("opt-out", text, 400));
+      if (optOut.isPresent()) {
+        optOut = Optional.of(Checks.text("opt-out", optOut.get(), 400));
+      }
       access = Checks.lines("access", access, 400);
     }
   }
@@ -103,9 +105,11 @@ public record Exercise(
     if (steps.isEmpty()) {
       throw new InvalidValueException("steps", "empty", "describe at least one step");
     }
-    if (breakout.isEmpty() && steps.stream().anyMatch(Exercise::usesGroups)) {
-      throw new InvalidValueException(
-          "breakout", "missing", "a step works in small groups; say how large they are");
+    for (Step step : steps) {
+      if (breakout.isEmpty() && usesGroups(step)) {
+        throw new InvalidValueException(
+            "breakout", "missing", "a step works in small groups; say how large they are");
+      }
     }
     for (Mode mode : Mode.values()) {
       if (!modes.containsKey(mode)) {

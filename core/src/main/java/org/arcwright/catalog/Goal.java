@@ -1,5 +1,7 @@
 package org.arcwright.catalog;
 
+import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 
@@ -32,10 +34,15 @@ public record Goal(
     cautions = Checks.lines("cautions", cautions, 400);
     arc = List.copyOf(arc);
     Checks.range("arc", arc.size(), 1, 15);
-    Checks.ids("arc", arc.stream().map(Phase::name).toList());
+    List<String> names = new ArrayList<>();
+    Set<String> left = new HashSet<>(given);
+    for (Phase phase : arc) {
+      names.add(phase.name());
+      left.addAll(phase.yields());
+    }
+    Checks.ids("arc", names);
     for (String product : yields) {
-      if (!given.contains(product)
-          && arc.stream().noneMatch(phase -> phase.yields().contains(product))) {
+      if (!left.contains(product)) {
         throw new InvalidValueException(
             "yields", product, "a phase of the arc must leave it; add it to that phase's yields");
       }

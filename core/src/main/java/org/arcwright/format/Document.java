@@ -42,13 +42,6 @@ final class Document {
     return document;
   }
 
-  /** Takes a tree that was read already. */
-  static Document of(String name, Node root) {
-    Document document = new Document(name);
-    document.root = Optional.of(root);
-    return document;
-  }
-
   /** Reads a file of at most so many bytes as JSON, whatever its name. */
   static Document json(Path file, int mostBytes) {
     Document document = new Document(file.toString());

@@ -1,12 +1,14 @@
 package org.arcwright.format;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import org.arcwright.catalog.Catalog;
 import org.junit.jupiter.api.BeforeEach;
@@ -45,9 +47,21 @@ class CatalogDirectoryTest {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     CatalogFormat.writeCompiled(CATALOG, out);
 
-    assertSame(
-        CatalogFormat.readCompiled("catalog.bin", new ByteArrayInputStream(out.toByteArray())),
-        CATALOG);
+    assertSame(CatalogFormat.readCompiled(new ByteArrayInputStream(out.toByteArray())), CATALOG);
+  }
+
+  @Test
+  void a_compiled_catalog_that_is_damaged_is_refused() throws IOException {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    CatalogFormat.writeCompiled(CATALOG, out);
+    byte[] half = Arrays.copyOf(out.toByteArray(), out.size() / 2);
+
+    assertThatExceptionOfType(IOException.class)
+        .isThrownBy(() -> CatalogFormat.readCompiled(new ByteArrayInputStream(half)))
+        .withMessage("damaged, or compiled for another version");
+    assertThatExceptionOfType(IOException.class)
+        .isThrownBy(() -> CatalogFormat.readCompiled(new ByteArrayInputStream(new byte[9])))
+        .withMessage("compiled for another version");
   }
 
   @Test

@@ -25,7 +25,7 @@ public final class BuiltIn {
         if (in == null) {
           throw new IllegalStateException(RESOURCE + " is missing from the library's jar");
         }
-        return CatalogFormat.readCompiled(RESOURCE, in);
+        return CatalogFormat.readCompiled(in);
       } catch (IOException e) {
         throw new UncheckedIOException(e);
       }
