@@ -117,9 +117,10 @@ public record Exercise(
       }
     }
     modes = Collections.unmodifiableMap(new EnumMap<>(modes));
-    boolean warned =
-        !care.cautions().isEmpty()
-            || modes.values().stream().anyMatch(mode -> !mode.cautions().isEmpty());
+    boolean warned = !care.cautions().isEmpty();
+    for (Suitability suitability : modes.values()) {
+      warned |= !suitability.cautions().isEmpty();
+    }
     if ((moves || openness >= 2) && (!warned || care.optOut().isEmpty())) {
       throw new InvalidValueException(
           moves ? "moves" : "openness",

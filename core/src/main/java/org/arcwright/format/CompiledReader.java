@@ -39,7 +39,7 @@ import org.arcwright.catalog.Word;
  */
 final class CompiledReader {
   /** Changes whenever the order of values does. */
-  static final int VERSION = 0x41524301;
+  static final int VERSION = 0x41524302;
 
   private final byte[] bytes;
   private final ByteBuffer in;
@@ -127,7 +127,7 @@ final class CompiledReader {
   private Map<Mode, Suitability> modes() {
     Map<Mode, Suitability> modes = new EnumMap<>(Mode.class);
     for (Mode mode : Mode.values()) {
-      modes.put(mode, Suitability.of(in.getInt(), text(), texts()));
+      modes.put(mode, Suitability.of(in.getInt(), text(), texts(), texts()));
     }
     return modes;
   }

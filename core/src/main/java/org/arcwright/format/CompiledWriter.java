@@ -87,6 +87,7 @@ final class CompiledWriter {
       out.writeInt(suitability.fit());
       text(suitability.adaptation());
       texts(suitability.tools());
+      texts(suitability.cautions());
     }
     texts(exercise.care().cautions());
     optional(exercise.care().optOut());
