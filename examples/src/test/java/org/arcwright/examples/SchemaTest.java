@@ -119,7 +119,7 @@ class SchemaTest {
     return refused;
   }
 
-  private static List<String> complaints(Schema schema, String text) {
+  static List<String> complaints(Schema schema, String text) {
     InputFormat format = text.startsWith("{") ? InputFormat.JSON : InputFormat.YAML;
     List<Error> errors = VALIDATORS.getSchema(tree(schema)).validate(text, format);
     return errors.stream().map(Error::toString).toList();
