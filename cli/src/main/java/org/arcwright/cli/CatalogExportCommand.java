@@ -76,15 +76,21 @@ final class CatalogExportCommand implements Callable<Integer> {
 
   private static Catalog own(Catalog catalog) {
     Catalog builtIn = BuiltIn.catalog();
-    return Catalog.of(
-        catalog.products().values(),
-        catalog.tools().values(),
-        catalog.exercises().values().stream()
-            .filter(e -> !Optional.of(e).equals(builtIn.exercise(e.id())))
-            .toList(),
-        catalog.goals().values().stream()
-            .filter(g -> !Optional.of(g).equals(builtIn.goal(g.id())))
-            .toList());
+    Catalog own =
+        Catalog.of(
+            catalog.products().values(),
+            catalog.tools().values(),
+            catalog.exercises().values().stream()
+                .filter(e -> !Optional.of(e).equals(builtIn.exercise(e.id())))
+                .toList(),
+            catalog.goals().values().stream()
+                .filter(g -> !Optional.of(g).equals(builtIn.goal(g.id())))
+                .toList());
+    if (own.exercises().isEmpty() && own.goals().isEmpty()) {
+      throw new Refusal(
+          "--own: nothing adds to the built-in catalog; name a folder with --catalog");
+    }
+    return own;
   }
 
   private static String table(Catalog catalog) {

@@ -90,6 +90,12 @@ class CatalogExchangeTest {
 
     assertThat(Csv.read("own.csv", run.out()).stream().map(row -> row.get(0)))
         .containsExactly("id", "our-weather", "weather-report");
+    assertThat(Run.of("catalog", "export", "--own"))
+        .isEqualTo(
+            new Run(
+                Exit.WRONG_INPUT,
+                "",
+                "--own: nothing adds to the built-in catalog; name a folder with --catalog\n"));
   }
 
   @Test

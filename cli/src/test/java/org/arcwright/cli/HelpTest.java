@@ -28,6 +28,17 @@ class HelpTest {
     assertThat(run.out().lines()).allMatch(line -> line.length() <= 80);
   }
 
+  @ParameterizedTest
+  @ValueSource(strings = {"export", "import"})
+  void soDoesEachCommandForCatalogs(String command) {
+    Run run = Run.of("catalog", command, "--help");
+
+    assertThat(run.code()).isEqualTo(Exit.DONE);
+    assertThat(run.out()).startsWith("Usage: arcwright catalog " + command);
+    assertThat(run.out().lines()).allMatch(line -> line.length() <= 80);
+    assertThat(Run.of("catalog").out()).contains(command);
+  }
+
   @Test
   void theVersionIsTheBuilds() {
     assertThat(Run.of("--version").out()).matches("arcwright \\d+\\.\\d+\\.\\d+.*\n");

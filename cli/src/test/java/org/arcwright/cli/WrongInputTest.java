@@ -182,6 +182,9 @@ class WrongInputTest {
         "--budget 10s | --budget",
         "solve | INSTANCE",
         "check x.json | --brief",
+        "catalog exprot | \"exprot\" is unknown here; perhaps export",
+        "catalog export --format yaml | \"yaml\" is none; csv or json are right",
+        "catalog import x.csv | --out",
         "schema | FILE",
         "schema agendas | \"agendas\" has none; perhaps agenda",
         "schema timetable | exercise, goal, brief, agenda or instance is right"
