@@ -1,4 +1,4 @@
-/** The typed model, the composer and the JSON and YAML forms. */
+/** The typed model, the composer, the arithmetic of votes, and the JSON and YAML forms. */
 module org.arcwright.core {
   requires com.github.benmanes.caffeine;
   requires org.snakeyaml.engine;
@@ -14,4 +14,5 @@ module org.arcwright.core {
   exports org.arcwright.compose.instance;
   exports org.arcwright.compose.search;
   exports org.arcwright.format;
+  exports org.arcwright.vote;
 }

@@ -17,6 +17,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.arcwright.agenda.Figures;
+import org.arcwright.catalog.Checks;
 import org.arcwright.catalog.InvalidValueException;
 import org.jspecify.annotations.NullMarked;
 import org.junit.jupiter.api.Test;
@@ -29,6 +30,7 @@ class HouseTest {
           room("catalog"),
           room("brief", "catalog"),
           room("agenda", "catalog", "brief"),
+          room("vote", "catalog"),
           room("compose.instance", "catalog"),
           room("compose.search", "catalog", "compose.instance"),
           room("compose.check", "catalog", "agenda", "compose.instance"),
@@ -101,6 +103,11 @@ class HouseTest {
   @Test
   void the_checker_knows_of_the_agenda_only_the_figures() {
     knowsOnly("compose.check", "agenda", Figures.class, Figures.Cost.class);
+  }
+
+  @Test
+  void the_votes_know_of_the_catalog_only_how_a_value_is_checked() {
+    knowsOnly("vote", "catalog", Checks.class, InvalidValueException.class);
   }
 
   @Test
