@@ -76,7 +76,7 @@ public record DatumMatrix(
   private boolean dominates(String other, String option) {
     int pluses = pluses(other) - pluses(option);
     int minuses = minuses(other) - minuses(option);
-    return pluses >= 0 && minuses <= 0 && pluses - minuses > 0;
+    return pluses >= 0 && minuses <= 0 && (pluses > 0 || minuses < 0);
   }
 
   private int count(String option, int sign) {

@@ -53,10 +53,10 @@ public record Pairwise(List<String> options, List<List<Integer>> over) implement
     List<RankedBallot> complete = RankedBallot.complete(ballots, all);
     int[][] over = new int[all.size()][all.size()];
     for (RankedBallot ballot : complete) {
-      int[] tiers = all.stream().mapToInt(ballot::tier).toArray();
-      for (int i = 0; i < tiers.length; i++) {
-        for (int j = 0; j < tiers.length; j++) {
-          over[i][j] += tiers[i] < tiers[j] ? 1 : 0;
+      int[] places = all.stream().mapToInt(ballot.places()::get).toArray();
+      for (int i = 0; i < places.length; i++) {
+        for (int j = 0; j < places.length; j++) {
+          over[i][j] += places[i] < places[j] ? 1 : 0;
         }
       }
     }

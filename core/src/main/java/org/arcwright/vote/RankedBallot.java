@@ -1,7 +1,9 @@
 package org.arcwright.vote;
 
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.arcwright.catalog.InvalidValueException;
 
 /**
@@ -30,14 +32,15 @@ public record RankedBallot(List<List<String>> tiers) {
     return tiers.stream().flatMap(List::stream).toList();
   }
 
-  /** The tier an option stands in, from 0; -1 if it is not named. */
-  int tier(String option) {
+  /** The place of each option named, from 0; level options share one. */
+  Map<String, Integer> places() {
+    Map<String, Integer> places = new HashMap<>();
     for (int i = 0; i < tiers.size(); i++) {
-      if (tiers.get(i).contains(option)) {
-        return i;
+      for (String option : tiers.get(i)) {
+        places.put(option, i);
       }
     }
-    return -1;
+    return places;
   }
 
   /**

@@ -40,6 +40,7 @@ class ApprovalTest {
     Approval vote = new Approval(THREE, List.of(Set.of("1", "2"), Set.of("2"), Set.of()));
 
     assertThat(vote.scores().get(1).parts()).hasToString("[1, 1, 0]");
+    assertThat(vote.outcome()).isEqualTo(winner("2"));
   }
 
   @Test
@@ -61,5 +62,7 @@ class ApprovalTest {
   void an_unknown_option_is_refused() {
     assertThatThrownBy(() -> new Approval(THREE, List.of(Set.of("1"), Set.of("4"))))
         .hasMessage("ballot 2 is 4: one of 1, 2, 3 is right");
+    assertThatThrownBy(() -> new Approval(THREE, List.of()))
+        .hasMessage("number of ballots is 0: a whole number from 1 to 1000 is right");
   }
 }

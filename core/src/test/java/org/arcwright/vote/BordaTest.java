@@ -66,6 +66,8 @@ class BordaTest {
             "ballot 2 is 1 options: B, C is missing; hand it back, or put it in the last place");
     assertThatThrownBy(() -> new Borda(THREE, orders(1, "A > B > C > D")))
         .hasMessage("ballot 1 is D: one of A, B, C is right");
+    assertThatThrownBy(() -> new Borda(THREE, List.of()))
+        .hasMessage("number of ballots is 0: a whole number from 1 to 1000 is right");
     assertThatThrownBy(() -> orders(1, "A > B = A"))
         .hasMessage("order is A: it stands here twice; name it once");
     assertThatThrownBy(() -> new RankedBallot(List.of()))

@@ -52,6 +52,18 @@ class DatumMatrixTest {
   }
 
   @Test
+  void an_option_that_another_equals_on_one_count_and_betters_on_the_other_is_out() {
+    assertThat(three(new int[] {1, 1, -1}, new int[] {0, 0, 0}, new int[] {0, 1, -1}).outcome())
+        .isEqualTo(none(Outcome.Cause.MIXED, "A", "B"));
+    assertThat(three(new int[] {1, 1, -1}, new int[] {0, 0, 0}, new int[] {1, -1, -1}).outcome())
+        .isEqualTo(none(Outcome.Cause.MIXED, "A", "B"));
+    assertThat(three(new int[] {1, 1, -1}, new int[] {0, 0, 0}, new int[] {0, 0, -1}).outcome())
+        .isEqualTo(none(Outcome.Cause.MIXED, "A", "B"));
+    assertThat(three(new int[] {1, 1, -1}, new int[] {0, 0, 0}, new int[] {-1, 1, 1}).outcome())
+        .isEqualTo(none(Outcome.Cause.MIXED, "A", "B", "C"));
+  }
+
+  @Test
   void the_same_signs_in_number_are_a_tie() {
     assertThat(three(new int[] {1, 0, -1}, new int[] {-1, 1, 0}, new int[] {0, 0, -1}).outcome())
         .isEqualTo(tie("A", "B"));
@@ -68,6 +80,8 @@ class DatumMatrixTest {
         .hasMessage("mark of B is 2: a whole number from -1 to 1 is right");
     assertThatThrownBy(() -> three(new int[] {1}, new int[] {1}, new int[] {1}))
         .hasMessage("row of A is 1 marks: it needs one for each of 3 criteria");
+    DatumMatrix matrix = three(new int[] {1, 1, -1}, new int[] {1, 0, 0}, new int[] {1, 0, -1});
+    assertThatThrownBy(() -> matrix.pluses("D")).hasMessage("option is D: one of A, B, C is right");
   }
 
   private static DatumMatrix three(int[]... signs) {

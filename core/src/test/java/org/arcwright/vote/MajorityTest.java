@@ -113,6 +113,12 @@ class MajorityTest {
         .hasMessage("hands is 11: only 10 may vote; count again, or mend the number entitled");
     assertThatThrownBy(() -> new Motion(-1, 3, 2, MajorityRule.ofVotesCast(10)))
         .hasMessage("yes is -1: a whole number from 0 to 10 is right");
+    assertThatThrownBy(() -> new Motion(1, -3, 2, MajorityRule.ofVotesCast(10)))
+        .hasMessage("no is -3: a whole number from 0 to 10 is right");
+    assertThatThrownBy(() -> new Motion(1, 3, -2, MajorityRule.ofVotesCast(10)))
+        .hasMessage("abstentions is -2: a whole number from 0 to 10 is right");
+    assertThatThrownBy(() -> MajorityRule.ofVotesCast(0))
+        .hasMessage("entitled is 0: a whole number from 1 to 1000 is right");
     assertThatThrownBy(() -> majority(MajorityRule.ofVotesCast(2), "AAB"))
         .hasMessage("number of ballots is 3: a whole number from 0 to 2 is right");
     assertThatThrownBy(() -> majority("AX"))

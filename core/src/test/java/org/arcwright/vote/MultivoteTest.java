@@ -11,6 +11,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.arcwright.catalog.InvalidValueException;
 import org.arcwright.vote.Multivote.Allotment;
 import org.junit.jupiter.api.Test;
@@ -72,6 +73,7 @@ class MultivoteTest {
     assertThat(ranking.cut(3, 7))
         .contains(new Ranking.Cut(List.of("a", "b", "c", "d"), Fraction.of(1)));
     assertThat(ranking.cut(3, 3)).isEmpty();
+    assertThat(ranking.cut(4, 4)).isEqualTo(ranking.cut(3, 7));
     assertThat(ranking.cut(5, 20)).isEmpty();
   }
 
@@ -105,6 +107,20 @@ class MultivoteTest {
     assertThatThrownBy(() -> new Multivote(List.of("a", " a "), one, List.of(Map.of())))
         .hasMessage("options is a: it stands here twice; name it once");
     assertThatThrownBy(() -> new Allotment(3, 4)).isInstanceOf(InvalidValueException.class);
+    assertThatThrownBy(() -> new Allotment(1001, 1)).isInstanceOf(InvalidValueException.class);
+  }
+
+  @Test
+  void of_a_long_list_a_message_names_a_dozen() {
+    List<String> dozen = IntStream.rangeClosed(1, 12).mapToObj(String::valueOf).toList();
+    List<String> fourteen = IntStream.rangeClosed(1, 14).mapToObj(String::valueOf).toList();
+    List<Map<String, Integer>> slip = List.of(Map.of("z", 1));
+
+    assertThatThrownBy(() -> new Multivote(dozen, new Allotment(4, 3), slip))
+        .hasMessage("ballot 1 is z: one of 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12 is right");
+    assertThatThrownBy(() -> new Multivote(fourteen, new Allotment(4, 3), slip))
+        .hasMessage(
+            "ballot 1 is z: one of 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12 and 2 more is right");
   }
 
   /** Nine options and three votes each; a ballot such as {@code a2 b1}. */

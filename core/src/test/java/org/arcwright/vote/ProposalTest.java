@@ -68,5 +68,7 @@ class ProposalTest {
   void an_objection_names_its_reason() {
     assertThatThrownBy(() -> new Voice.Objection(" "))
         .hasMessage("objection is empty: it needs a text");
+    assertThatThrownBy(() -> new Consent(List.of()))
+        .hasMessage("number of ballots is 0: a whole number from 1 to 1000 is right");
   }
 }

@@ -83,6 +83,8 @@ class RankedPointsTest {
         .hasMessage("ballot 1 is F: one of A, B, C, D, E is right");
     assertThatThrownBy(() -> votes(6, "A B C D E"))
         .hasMessage("picks is 6: a whole number from 1 to 5 is right");
+    assertThatThrownBy(() -> votes(1))
+        .hasMessage("number of ballots is 0: a whole number from 1 to 1000 is right");
     assertThatThrownBy(() -> votes(1, "A").supporters("Z"))
         .hasMessage("option is Z: one of A, B, C, D, E is right");
   }

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.arcwright.vote.WeightedMatrix.Criterion;
@@ -151,6 +152,22 @@ class WeightedMatrixTest {
                 new WeightedMatrix(
                     List.of("A1", "A2"), List.of(new Criterion("C1", 1)), List.of(List.of(1))))
         .hasMessage("rows is 1: the table has a row for each of 2 options");
+  }
+
+  @Test
+  void the_largest_weights_and_marks_are_counted_exactly() {
+    int[] weights = new int[50];
+    int[] ahead = new int[50];
+    int[] behind = new int[50];
+    Arrays.fill(weights, 10_000);
+    Arrays.fill(ahead, 10_000);
+    ahead[0] = 1;
+    behind[0] = 10_000;
+    WeightedMatrix matrix = matrix(weights, ahead, behind);
+
+    assertThat(sums(matrix)).containsExactly("4900010000", "100000000");
+    assertThat(matrix.nearestTurningPoint().orElseThrow().change())
+        .isEqualTo(new Fraction(10_000, 19_999).minus(new Fraction(1, 50)));
   }
 
   private static double value(Fraction fraction) {
