@@ -30,8 +30,8 @@ class BordaTest {
   }
 
   /**
-   * A. Small on the election-methods list, February 2003: with 66 A > B > C and 34 B > C > A, B
-   * gets 134 points, A 132 and C 34, although most prefer A to anything.
+   * A post on the election-methods list, February 2003: with 66 A > B > C and 34 B > C > A, B gets
+   * 134 points, A 132 and C 34, although most prefer A to anything.
    */
   @Test
   void what_many_can_support_may_come_before_what_most_prefer() {
