@@ -1,6 +1,10 @@
 package org.arcwright.cli;
 
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.concurrent.Callable;
+import java.util.function.Function;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -13,6 +17,13 @@ import picocli.CommandLine.Spec;
     synopsisSubcommandLabel = "COMMAND",
     commandListHeading = "%nCommands:%n")
 final class CatalogCommand implements Callable<Integer> {
+  private static final Map<String, Function<Terminal, Object>> COMMANDS = new LinkedHashMap<>();
+
+  static {
+    COMMANDS.put("export", CatalogExportCommand::new);
+    COMMANDS.put("import", CatalogImportCommand::new);
+  }
+
   @Spec private CommandSpec spec = CommandSpec.create();
 
   private final Terminal terminal;
@@ -21,11 +32,17 @@ final class CatalogCommand implements Callable<Integer> {
     this.terminal = terminal;
   }
 
-  /** The command with those below it. */
-  static CommandLine line(Terminal terminal) {
-    return new CommandLine(new CatalogCommand(terminal))
-        .addSubcommand(new CatalogExportCommand(terminal))
-        .addSubcommand(new CatalogImportCommand(terminal));
+  /** The command with the one below it that is asked for, or with all where their names count. */
+  static CommandLine line(Terminal terminal, List<String> words) {
+    CommandLine line = new CommandLine(new CatalogCommand(terminal));
+    String asked = words.isEmpty() || !COMMANDS.containsKey(words.get(0)) ? "" : words.get(0);
+    COMMANDS.forEach(
+        (name, command) -> {
+          if (asked.isEmpty() || asked.equals(name)) {
+            line.addSubcommand(name, command.apply(terminal));
+          }
+        });
+    return line;
   }
 
   @Override

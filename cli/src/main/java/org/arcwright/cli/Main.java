@@ -6,9 +6,11 @@ import java.io.OutputStreamWriter;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
-import java.util.function.Function;
+import java.util.function.BiFunction;
 import org.arcwright.cli.document.Style;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
@@ -16,14 +18,15 @@ import picocli.CommandLine.Model.OptionSpec;
 
 /** Runs one command of the command line. */
 public final class Main {
-  private static final Map<String, Function<Terminal, Object>> COMMANDS = new LinkedHashMap<>();
+  private static final Map<String, BiFunction<Terminal, List<String>, Object>> COMMANDS =
+      new LinkedHashMap<>();
 
   static {
-    COMMANDS.put("compose", ComposeCommand::new);
-    COMMANDS.put("solve", SolveCommand::new);
-    COMMANDS.put("check", CheckCommand::new);
+    COMMANDS.put("compose", (terminal, words) -> new ComposeCommand(terminal));
+    COMMANDS.put("solve", (terminal, words) -> new SolveCommand(terminal));
+    COMMANDS.put("check", (terminal, words) -> new CheckCommand(terminal));
     COMMANDS.put("catalog", CatalogCommand::line);
-    COMMANDS.put("schema", SchemaCommand::new);
+    COMMANDS.put("schema", (terminal, words) -> new SchemaCommand(terminal));
   }
 
   /** What a command line without a word stands for. */
@@ -82,10 +85,11 @@ public final class Main {
   private static CommandLine line(Terminal terminal, String... args) {
     CommandLine line = new CommandLine(new Arcwright());
     String asked = args.length > 0 && COMMANDS.containsKey(args[0]) ? args[0] : "";
+    List<String> words = Arrays.stream(args).skip(1).toList();
     COMMANDS.forEach(
         (name, command) -> {
           if (asked.isEmpty() || asked.equals(name)) {
-            line.addSubcommand(name, command.apply(terminal));
+            line.addSubcommand(name, command.apply(terminal, words));
           }
         });
     line.getSubcommands().values().forEach(Main::addCommonOptions);
