@@ -2,6 +2,7 @@
 module org.arcwright.cli {
   requires info.picocli;
   requires org.apache.commons.csv;
+  requires org.apache.commons.text;
   requires transitive org.arcwright.core;
   requires org.arcwright.library;
   requires static org.jspecify;

@@ -55,7 +55,8 @@ class HouseTest {
               "compose",
               "compose.instance",
               "compose.search",
-              "format.tree"));
+              "format.tree"),
+          room("shelf", "catalog", "format"));
 
   private static final JavaClasses HOUSE =
       new ClassFileImporter()

@@ -57,7 +57,7 @@ final class CatalogExportCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     Optional<WholeFile> file = out.map(WholeFile::to);
-    Catalog catalog = catalogs.read(more);
+    Catalog catalog = catalogs.read(more, terminal).catalog();
     Catalog chosen = own ? own(catalog) : catalog;
     String text = form() == Exchange.JSON ? CatalogFormat.write(chosen) : table(chosen);
     if (file.isPresent()) {

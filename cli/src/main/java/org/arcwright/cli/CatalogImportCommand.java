@@ -88,7 +88,7 @@ final class CatalogImportCommand implements Callable<Integer> {
 
   /** The catalog, and the words that the folder names already. */
   private Catalog words() {
-    Catalog catalog = catalogs.read(more);
+    Catalog catalog = catalogs.read(more, terminal).catalog();
     List<Product> products = new ArrayList<>(catalog.products().values());
     List<Tool> tools = new ArrayList<>(catalog.tools().values());
     Path ownProducts = out.resolve("products.yaml");

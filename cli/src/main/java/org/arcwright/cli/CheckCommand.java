@@ -52,7 +52,7 @@ final class CheckCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Catalog catalog = catalogs.read(more);
+    Catalog catalog = catalogs.read(more, terminal).catalog();
     Brief brief = BriefFormat.read(briefFile, catalog);
     Agenda agenda = AgendaFormat.read(agendaFile);
     noteDifferences(agenda, brief);

@@ -80,7 +80,7 @@ final class ComposeCommand implements Callable<Integer> {
     Optional<WholeFile> outFile = out.map(WholeFile::to);
     Optional<WholeFile> instanceFile = instance.map(WholeFile::to);
     refuseOverwriting(outFile, instanceFile);
-    Catalog catalog = catalogs.read(more);
+    Catalog catalog = catalogs.read(more, terminal).catalog();
     Brief brief = BriefFormat.read(briefFile, catalog);
     Composition composition = compose(brief, catalog);
     instanceFile.ifPresent(file -> file.write(InstanceFormat.write(composition.instance())));

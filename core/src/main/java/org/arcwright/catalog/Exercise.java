@@ -117,6 +117,7 @@ public record Exercise(
       }
     }
     modes = Collections.unmodifiableMap(new EnumMap<>(modes));
+    refuseEndless(people.max(), steps, breakout);
     boolean warned = !care.cautions().isEmpty();
     for (Suitability suitability : modes.values()) {
       warned |= !suitability.cautions().isEmpty();
@@ -126,6 +127,20 @@ public record Exercise(
           moves ? "moves" : "openness",
           moves ? "true" : openness,
           "what moves bodies or asks for disclosure needs cautions and an opt-out");
+    }
+  }
+
+  /** What takes turns grows with the group; beyond a day nobody could say how long it takes. */
+  private static void refuseEndless(int people, List<Step> steps, Optional<SizeRange> breakout) {
+    long seconds = 0;
+    for (Step step : steps) {
+      seconds += step.minutes().max().toSeconds() * step.times(people, breakout);
+    }
+    if (seconds > Minutes.DAY.toSeconds()) {
+      throw new InvalidValueException(
+          "people.max",
+          people,
+          "with so many it takes more than a day; lower it, or let small groups take turns");
     }
   }
 

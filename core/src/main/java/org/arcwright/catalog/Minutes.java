@@ -10,7 +10,7 @@ import java.time.Duration;
  * @param max longest that still helps, at most a day
  */
 public record Minutes(Duration min, Duration typical, Duration max) {
-  private static final Duration DAY = Duration.ofDays(1);
+  static final Duration DAY = Duration.ofDays(1);
 
   /** No time at all: the start of a sum. */
   public static final Minutes ZERO = new Minutes(Duration.ZERO, Duration.ZERO, Duration.ZERO);

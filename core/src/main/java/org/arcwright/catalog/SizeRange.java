@@ -36,6 +36,11 @@ public record SizeRange(int min, int max) {
     return people >= min && people / groups(people) >= min;
   }
 
+  /** The groups when {@code people} are dealt out evenly. */
+  public Split split(int people) {
+    return new Split(people, groups(people));
+  }
+
   @Override
   public String toString() {
     return min == max ? String.valueOf(min) : min + "-" + max;

@@ -18,7 +18,7 @@ import org.arcwright.format.tree.Node;
 
 /** Reads and writes a whole catalog as one document. */
 final class CatalogForm {
-  private static final Keys KEYS = Keys.of("products", "tools", "exercises", "goals");
+  static final Keys KEYS = Keys.of("products", "tools", "exercises", "goals");
 
   private CatalogForm() {}
 

@@ -10,6 +10,7 @@ import java.util.Optional;
 import org.arcwright.catalog.Catalog;
 import org.arcwright.catalog.Exercise;
 import org.arcwright.catalog.Goal;
+import org.arcwright.catalog.Layers;
 import org.arcwright.catalog.Product;
 import org.arcwright.catalog.Tool;
 import org.arcwright.format.tree.Faults;
@@ -84,7 +85,32 @@ public final class CatalogFormat {
    * takes the place of the other's entry with the same id.
    */
   public static Catalog readDirectory(Path directory, Catalog base) {
-    return new CatalogDirectory(directory, base).read();
+    return Layers.of("below", base).with(readLayer(directory, base).strictly()).catalog();
+  }
+
+  /**
+   * Reads a catalog folder as a layer over another catalog, whose words it may use. What is wrong
+   * is in the answer, and the layer holds all that is sound.
+   *
+   * <p>A file with {@code retired: true} beside its {@code id} takes the entry of that id out.
+   */
+  public static LayerReading readLayer(Path folder, Catalog below) {
+    return LayerReader.folder(folder, below);
+  }
+
+  /**
+   * Reads files of a catalog that lie anywhere as a layer over another catalog: exercises, goals,
+   * {@code products.yaml}, {@code tools.yaml} and whole catalogs in JSON, at most 64 MB each.
+   *
+   * @param name of the layer
+   */
+  public static LayerReading readLayer(String name, List<Path> files, Catalog below) {
+    return LayerReader.files(name, files, below);
+  }
+
+  /** Reads a text as a layer of one file over another catalog; the name is the file's. */
+  public static LayerReading readLayer(String name, String text, Catalog below) {
+    return LayerReader.text(name, text, below);
   }
 
   /** Reads a whole catalog from one file, at most 64 MB. */

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
+import org.arcwright.format.tree.Fault;
 import org.arcwright.format.tree.Faults;
 import org.arcwright.format.tree.Node;
 import org.arcwright.format.tree.Syntax;
@@ -61,6 +62,15 @@ final class Document {
         text.flatMap(t -> TreeReader.read(syntax.orElseGet(() -> Syntax.of(name, t)), t, faults));
   }
 
+  String name() {
+    return name;
+  }
+
+  /** Whether nothing is wrong with it so far. */
+  boolean isSound() {
+    return faults.count() == 0;
+  }
+
   /** Its tree, unless it could not be parsed. */
   Optional<Node> root() {
     return root;
@@ -72,15 +82,13 @@ final class Document {
 
   /** What is wrong with it so far, by place. */
   List<Problem> problems() {
-    return faults.list().stream()
-        .map(
-            fault ->
-                new Problem(
-                    new Place(name, fault.line(), fault.column()),
-                    fault.what(),
-                    fault.value(),
-                    fault.remedy()))
-        .toList();
+    return faults.list().stream().map(this::problem).toList();
+  }
+
+  /** A fault as something wrong in this file. */
+  Problem problem(Fault fault) {
+    return new Problem(
+        new Place(name, fault.line(), fault.column()), fault.what(), fault.value(), fault.remedy());
   }
 
   /** Reads the tree as a value. */

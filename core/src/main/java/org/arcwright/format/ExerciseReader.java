@@ -1,10 +1,12 @@
 package org.arcwright.format;
 
 import java.time.Duration;
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.arcwright.catalog.Checks;
 import org.arcwright.catalog.Exercise;
 import org.arcwright.catalog.Format;
@@ -20,13 +22,14 @@ import org.arcwright.catalog.Suitability;
 import org.arcwright.catalog.Word;
 import org.arcwright.format.tree.Faults;
 import org.arcwright.format.tree.Fields;
+import org.arcwright.format.tree.Fields.Slot;
 import org.arcwright.format.tree.Keys;
 import org.arcwright.format.tree.Node;
 import org.arcwright.format.tree.Values;
 
 /** Reads an exercise. */
 final class ExerciseReader {
-  private static final Keys KEYS =
+  static final Keys KEYS =
       Keys.of(
           "id: two-objects",
           "title: Two objects from your desk",
@@ -49,7 +52,8 @@ final class ExerciseReader {
           "access: [Captions are on.]",
           "carry-over: Names and faces.",
           "tips",
-          "source: {mark: common-practice}");
+          "source: {mark: common-practice}",
+          Retirement.KEY);
   private static final Keys STEP =
       Keys.of(
           "text: Explain the task.",
@@ -87,6 +91,29 @@ final class ExerciseReader {
     }
   }
 
+  /** What takes the place of a value that is wrong, so that the rest is looked at, too. */
+  private static final class StandIn {
+    static final String ID = "x";
+    static final String TEXT = "...";
+    static final SizeRange SIZE = new SizeRange(2, 2);
+    static final List<Duration> MINUTES = Collections.nCopies(3, Duration.ofMinutes(1));
+    static final Step STEP =
+        new Step(
+            TEXT,
+            Speaker.FACILITATOR,
+            Format.PLENARY,
+            new Minutes(MINUTES.get(0), MINUTES.get(1), MINUTES.get(2)),
+            Per.SESSION,
+            1);
+    static final Map<Mode, Suitability> MODES = new EnumMap<>(Mode.class);
+
+    static {
+      for (Mode mode : Mode.values()) {
+        MODES.put(mode, new Suitability(1, TEXT, Set.of(), List.of(TEXT)));
+      }
+    }
+  }
+
   private final Vocabulary vocabulary;
   private final Faults faults;
 
@@ -101,54 +128,69 @@ final class ExerciseReader {
 
   private Optional<Exercise> exercise(Node node) {
     Fields fields = Fields.of(node, "exercise", KEYS, faults);
-    String id = fields.text("id");
-    String title = fields.text("title");
+    Slot<String> id = fields.slot("id", fields.text("id"), StandIn.ID);
+    Slot<String> title = fields.slot("title", fields.text("title"), StandIn.TEXT);
     Kind kind = fields.word(Kind.class, "kind");
-    String purpose = fields.text("purpose");
-    Optional<SizeRange> people = fields.required("people").flatMap(n -> size(n, "people"));
-    Optional<SizeRange> breakout = fields.optional("breakout").flatMap(n -> size(n, "breakout"));
-    int energy = fields.whole("energy");
-    int openness = fields.whole("openness");
-    boolean moves = fields.flag("moves");
-    List<String> needs = fields.optionalTexts("needs");
-    List<String> yields = fields.texts("yields");
+    Slot<String> purpose = fields.slot("purpose", fields.text("purpose"), StandIn.TEXT);
+    Slot<SizeRange> people =
+        fields.slot(
+            "people", size(fields.required("people"), "people").orElse(StandIn.SIZE), StandIn.SIZE);
+    Optional<SizeRange> small = size(fields.optional("breakout"), "breakout");
+    Slot<Optional<SizeRange>> breakout = fields.slot("breakout", small, Optional.of(StandIn.SIZE));
+    Slot<Integer> energy = fields.slot("energy", fields.whole("energy"), 1);
+    Slot<Integer> openness = fields.slot("openness", fields.whole("openness"), 0);
+    Slot<Boolean> moves = fields.slot("moves", fields.flag("moves"), false);
+    Slot<List<String>> needs = fields.slot("needs", fields.optionalTexts("needs"), List.of());
+    Slot<List<String>> yields = fields.slot("yields", fields.texts("yields"), List.of(StandIn.ID));
     vocabulary.checkProducts(fields, "needs", faults);
     vocabulary.checkProducts(fields, "yields", faults);
-    String opening = fields.text("opening");
-    List<Step> steps = fields.list("steps", this::step);
-    Optional<Map<Mode, Suitability>> modes = fields.required("modes").flatMap(this::modes);
-    List<String> cautions = fields.optionalTexts("cautions");
-    Optional<String> optOut = fields.optionalText("opt-out");
-    List<String> access = fields.texts("access");
-    List<String> materials = fields.optionalTexts("materials");
-    List<String> watch = fields.texts("watch");
-    List<String> tips = fields.optionalTexts("tips");
-    String carryOver = fields.text("carry-over");
-    Optional<Source> source = fields.required("source").flatMap(this::source);
+    Slot<String> opening = fields.slot("opening", fields.text("opening"), StandIn.TEXT);
+    Slot<List<Step>> steps =
+        fields.slot("steps", fields.list("steps", this::step), List.of(StandIn.STEP));
+    Map<Mode, Suitability> modes = fields.required("modes").map(this::modes).orElse(StandIn.MODES);
+    Slot<List<String>> cautions = cautions(fields);
+    Optional<String> wayOut = fields.optionalText("opt-out");
+    Slot<Optional<String>> optOut =
+        fields.slot(
+            "opt-out",
+            fields.soundOr("opt-out", wayOut, Optional.of(StandIn.TEXT)),
+            Optional.of(StandIn.TEXT));
+    Slot<List<String>> access = fields.slot("access", fields.texts("access"), List.of());
+    Slot<List<String>> materials =
+        fields.slot("materials", fields.optionalTexts("materials"), List.of());
+    Slot<List<String>> watch = fields.slot("watch", fields.texts("watch"), List.of());
+    Slot<List<String>> tips = fields.slot("tips", fields.optionalTexts("tips"), List.of());
+    Slot<String> carryOver = fields.slot("carry-over", fields.text("carry-over"), StandIn.TEXT);
+    Source source =
+        fields.required("source").flatMap(this::source).orElse(new Source.CommonPractice());
+    Retirement.refuse(fields, faults);
     return fields.build(
         () ->
             new Exercise(
-                id,
-                title,
+                id.get(),
+                title.get(),
                 kind,
-                purpose,
-                people.orElseThrow(),
-                breakout,
-                energy,
-                openness,
-                moves,
-                Checks.ids("needs", needs),
-                Checks.ids("yields", yields),
-                opening,
-                steps,
-                modes.orElseThrow(),
-                new Exercise.Care(cautions, optOut, access),
-                new Exercise.Notes(materials, watch, tips, carryOver),
-                source.orElseThrow()));
+                purpose.get(),
+                people.get(),
+                breakout.get(),
+                energy.get(),
+                openness.get(),
+                moves.get(),
+                Checks.ids("needs", needs.get()),
+                Checks.ids("yields", yields.get()),
+                opening.get(),
+                steps.get(),
+                modes,
+                new Exercise.Care(cautions.get(), optOut.get(), access.get()),
+                new Exercise.Notes(materials.get(), watch.get(), tips.get(), carryOver.get()),
+                source));
   }
 
-  private Optional<SizeRange> size(Node node, String what) {
-    Fields fields = Fields.of(node, what, SIZE, faults);
+  private Optional<SizeRange> size(Optional<Node> node, String what) {
+    if (node.isEmpty()) {
+      return Optional.empty();
+    }
+    Fields fields = Fields.of(node.get(), what, SIZE, faults);
     int min = fields.whole("min");
     int max = fields.whole("max");
     return fields.build(() -> new SizeRange(min, max));
@@ -156,45 +198,55 @@ final class ExerciseReader {
 
   private Optional<Step> step(Node node, Faults all) {
     Fields fields = Fields.of(node, "step", STEP, all);
-    String text = fields.text("text");
+    Slot<String> text = fields.slot("text", fields.text("text"), StandIn.TEXT);
     Speaker speaker = fields.word(Speaker.class, "who");
     Format format = fields.word(Format.class, "format");
-    List<Duration> minutes = fields.list("minutes", (n, f) -> Times.minutes(n, "minutes", f));
+    List<Duration> times = fields.list("minutes", (n, f) -> Times.minutes(n, "minutes", f));
     fields.checkLength("minutes", 3, "[1, 2, 3]");
-    Per per = fields.optionalWord(Per.class, "per").orElse(Per.SESSION);
-    int rounds =
-        per == Per.ROUND ? fields.whole("rounds") : fields.optionalWhole("rounds").orElse(1);
+    Slot<List<Duration>> minutes =
+        fields.slot("minutes", times.size() == 3 ? times : StandIn.MINUTES, StandIn.MINUTES);
+    Per counted = fields.optionalWord(Per.class, "per").orElse(Per.SESSION);
+    int often =
+        counted == Per.ROUND ? fields.whole("rounds") : fields.optionalWhole("rounds").orElse(1);
+    Slot<Per> per = fields.slot("per", fields.soundOr("format", counted, Per.SESSION), Per.SESSION);
+    Slot<Integer> rounds = fields.slot("rounds", fields.soundOr("per", often, 1), 1);
     return fields.build(
         () ->
             new Step(
-                text,
+                text.get(),
                 speaker,
                 format,
-                new Minutes(minutes.get(0), minutes.get(1), minutes.get(2)),
-                per,
-                rounds));
+                new Minutes(minutes.get().get(0), minutes.get().get(1), minutes.get().get(2)),
+                per.get(),
+                rounds.get()));
   }
 
-  private Optional<Map<Mode, Suitability>> modes(Node node) {
+  private Map<Mode, Suitability> modes(Node node) {
     Fields fields = Fields.of(node, "modes", MODES, faults);
-    Map<Mode, Suitability> modes = new EnumMap<>(Mode.class);
+    Map<Mode, Suitability> modes = new EnumMap<>(StandIn.MODES);
     for (Mode mode : Mode.values()) {
       fields
           .required(mode.word())
           .flatMap(n -> suitability(n, mode))
           .ifPresent(suitability -> modes.put(mode, suitability));
     }
-    return fields.build(() -> modes);
+    return modes;
   }
 
   private Optional<Suitability> suitability(Node node, Mode mode) {
     Fields fields = Fields.of(node, mode.word(), MODE, faults);
-    int fit = fields.whole("fit");
-    List<String> tools = fields.texts("tools");
+    Slot<Integer> fit = fields.slot("fit", fields.whole("fit"), 1);
+    Slot<List<String>> tools = fields.slot("tools", fields.texts("tools"), List.of());
     vocabulary.checkTools(fields, "tools", faults);
-    String how = fields.text("how");
+    Slot<String> how = fields.slot("how", fields.text("how"), StandIn.TEXT);
+    Slot<List<String>> cautions = cautions(fields);
+    return fields.build(() -> Suitability.of(fit.get(), how.get(), tools.get(), cautions.get()));
+  }
+
+  private static Slot<List<String>> cautions(Fields fields) {
     List<String> cautions = fields.optionalTexts("cautions");
-    return fields.build(() -> Suitability.of(fit, how, tools, cautions));
+    List<String> standIn = List.of(StandIn.TEXT);
+    return fields.slot("cautions", fields.soundOr("cautions", cautions, standIn), standIn);
   }
 
   private Optional<Source> source(Node node) {

@@ -2,9 +2,11 @@ package org.arcwright.format;
 
 import java.util.Collection;
 import java.util.EnumSet;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BiFunction;
 import org.arcwright.catalog.Mode;
 import org.arcwright.catalog.Product;
 import org.arcwright.catalog.Tool;
@@ -13,6 +15,8 @@ import org.arcwright.format.tree.Faults;
 import org.arcwright.format.tree.Fields;
 import org.arcwright.format.tree.Keys;
 import org.arcwright.format.tree.Node;
+import org.arcwright.format.tree.Node.Scalar;
+import org.arcwright.format.tree.Node.Sequence;
 import org.arcwright.format.tree.Values;
 
 /** Reads and writes the words that a catalog uses: work products and tools. */
@@ -29,11 +33,26 @@ final class WordsForm {
   private WordsForm() {}
 
   static Optional<List<Product>> products(Node node, Faults faults) {
-    return Optional.of(Values.list(node, "work products", faults, WordsForm::product));
+    return Optional.of(list(node, "work products", faults, WordsForm::product));
   }
 
   static Optional<List<Tool>> tools(Node node, Faults faults) {
-    return Optional.of(Values.list(node, "tools", faults, WordsForm::tool));
+    return Optional.of(list(node, "tools", faults, WordsForm::tool));
+  }
+
+  /** The words; one whose id stands twice is a fault. */
+  private static <T> List<T> list(
+      Node node, String what, Faults faults, BiFunction<Node, Faults, Optional<T>> word) {
+    List<T> words = Values.list(node, what, faults, word);
+    Set<String> seen = new HashSet<>();
+    if (node instanceof Sequence sequence) {
+      for (Node child : sequence.nodes()) {
+        if (child.at("id") instanceof Scalar id && !seen.add(id.text())) {
+          faults.add(id, "id", "it stands above already; strike one of the two");
+        }
+      }
+    }
+    return words;
   }
 
   private static Optional<Product> product(Node node, Faults faults) {

@@ -114,13 +114,14 @@ final class Samples {
     return texts(80).list().ofMaxSize(3);
   }
 
+  /** Of at most three steps, 400 seconds a turn and 70 turns, which is within a day. */
   static Arbitrary<Exercise> exercises() {
     Arbitrary<Step> steps =
         Combinators.combine(
                 texts(300),
                 Arbitraries.of(Speaker.class),
                 Arbitraries.of(Format.class),
-                numbers(1, 4000).list().ofSize(3).map(Samples::ascending),
+                numbers(1, 400).list().ofSize(3).map(Samples::ascending),
                 Arbitraries.of(Per.class),
                 numbers(1, 50))
             .filter(
@@ -161,7 +162,7 @@ final class Samples {
                 Combinators.combine(
                         Arbitraries.of(Kind.class),
                         texts(120),
-                        numbers(1, 1000),
+                        numbers(1, 70),
                         numbers(1, 5),
                         numbers(0, 3),
                         Arbitraries.of(true, false),

@@ -2,9 +2,15 @@ package org.arcwright.format.tree;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.arcwright.format.tree.Node.Mapping;
+import org.arcwright.format.tree.Node.Member;
+import org.arcwright.format.tree.Node.Sequence;
 
 /** Collects what is wrong in one file, in the order of finding. Not thread-safe. */
 public final class Faults {
+  /** What is wrong when a mapping lacks a key. */
+  static final String MISSING = "missing key";
+
   /** Beyond so many nobody reads on. */
   private static final int MOST = 200;
 
@@ -27,6 +33,45 @@ public final class Faults {
     if (count <= MOST) {
       found.add(new Fault(line, column, what, value, remedy));
     }
+  }
+
+  /** Whether the key was found missing in the mapping. */
+  public boolean isMissing(Node mapping, String key) {
+    return found.stream()
+        .anyMatch(
+            fault ->
+                fault.line() == mapping.line()
+                    && fault.column() == mapping.column()
+                    && fault.what().equals(MISSING)
+                    && fault.value().equals(key));
+  }
+
+  /** Whether there is one at the entry's key; a mapping that lacks a key starts there, too. */
+  boolean isAt(Member entry) {
+    return found.stream()
+        .anyMatch(
+            fault ->
+                fault.line() == entry.line()
+                    && fault.column() == entry.column()
+                    && !fault.what().equals(MISSING));
+  }
+
+  /** Whether there is one at the node or within it. */
+  public boolean isWithin(Node node) {
+    if (isAt(node.line(), node.column())) {
+      return true;
+    }
+    if (node instanceof Sequence sequence) {
+      return sequence.nodes().stream().anyMatch(this::isWithin);
+    }
+    return node instanceof Mapping mapping
+        && mapping.members().stream()
+            .anyMatch(e -> (e.line() > 0 && isAt(e)) || isWithin(e.value()));
+  }
+
+  private boolean isAt(int line, int column) {
+    return line > 0
+        && found.stream().anyMatch(fault -> fault.line() == line && fault.column() == column);
   }
 
   /** How many there are so far. */

@@ -25,6 +25,7 @@ public final class Fields {
   private final Faults faults;
   private final int before;
   private final Map<String, Node> aliases = new HashMap<>();
+  private final Map<String, Slot<?>> slots = new HashMap<>();
 
   private Fields(Mapping mapping, boolean readable, Keys keys, Faults faults, int before) {
     this.mapping = mapping;
@@ -82,7 +83,7 @@ public final class Fields {
       Member found = member.get();
       faults.add(found.line(), found.column(), "key without a value", key, keys.remedy(key));
     } else if (member.isEmpty() && readable) {
-      faults.add(mapping, "missing key", key, keys.remedy(key));
+      faults.add(mapping, Faults.MISSING, key, keys.remedy(key));
     }
     return optional(key);
   }
@@ -180,26 +181,91 @@ public final class Fields {
     aliases.put(field, node);
   }
 
+  /** Whether something is wrong with the value of a key. */
+  public boolean isFaulty(String key) {
+    Optional<Member> member = mapping.find(key);
+    return member.isEmpty()
+        ? faults.isMissing(mapping, key)
+        : faults.isAt(member.get()) || faults.isWithin(member.get().value());
+  }
+
+  /** The value of a key, or a stand-in if something is wrong with it already. */
+  public <T> T soundOr(String key, T value, T standIn) {
+    return isFaulty(key) ? standIn : value;
+  }
+
   /**
-   * Makes the record if nothing was wrong. What the record's constructor refuses becomes a fault at
-   * the field's node, or in a list of words at the word itself.
+   * A value that the record may refuse: a stand-in takes its place then, so that the record looks
+   * at all its other values, too.
    */
-  public <T> Optional<T> build(Supplier<T> constructor) {
-    if (faults.count() > before) {
-      return Optional.empty();
+  public <T> Slot<T> slot(String key, T value, T standIn) {
+    Slot<T> slot = new Slot<>(value, standIn);
+    slots.put(key, slot);
+    return slot;
+  }
+
+  /** A value, or what stands in for it. */
+  public static final class Slot<T> implements Supplier<T> {
+    private T value;
+    private final T standIn;
+    private boolean mended;
+
+    private Slot(T value, T standIn) {
+      this.value = value;
+      this.standIn = standIn;
     }
-    try {
-      return Optional.of(constructor.get());
-    } catch (InvalidValueException e) {
-      Node node = place(e);
-      String value = node instanceof Scalar ? node.shown() : e.value();
-      faults.add(node, e.field(), value, e.remedy());
-      return Optional.empty();
+
+    @Override
+    public T get() {
+      return value;
+    }
+
+    /** Puts the stand-in in place; false if it stands there already. */
+    private boolean mend() {
+      boolean first = !mended;
+      value = standIn;
+      mended = true;
+      return first;
     }
   }
 
+  /**
+   * Makes the record. What its constructor refuses becomes a fault at the field's node, or in a
+   * list of words at the word itself. Without slots there is no record if anything was wrong; with
+   * slots it is made as far as it can be, and whoever wants it whole looks at the faults.
+   */
+  public <T> Optional<T> build(Supplier<T> constructor) {
+    if (faults.count() > before && slots.isEmpty()) {
+      return Optional.empty();
+    }
+    while (true) {
+      try {
+        return Optional.of(constructor.get());
+      } catch (InvalidValueException e) {
+        refused(e);
+        Slot<?> slot = slots.get(outermost(e.field()));
+        if (slot == null || !slot.mend()) {
+          return Optional.empty();
+        }
+      }
+    }
+  }
+
+  /** A fault, unless the reader found one at the same place. */
+  private void refused(InvalidValueException e) {
+    Node node = place(e);
+    boolean known = node == mapping ? isFaulty(e.field()) : faults.isWithin(node);
+    if (!known) {
+      faults.add(node, e.field(), node instanceof Scalar ? node.shown() : e.value(), e.remedy());
+    }
+  }
+
+  private static String outermost(String field) {
+    return field.split("[.\\[]", 2)[0];
+  }
+
   private Node place(InvalidValueException e) {
-    String first = e.field().split("[.\\[]", 2)[0];
+    String first = outermost(e.field());
     Node alias = aliases.get(first);
     Node node =
         alias == null

@@ -81,6 +81,15 @@ public sealed interface Node {
     return node;
   }
 
+  /** The node that a path such as {@code steps[2].text} names, if there is one. */
+  default Optional<Node> lookUp(String path) {
+    Optional<Node> node = Optional.of(this);
+    for (String step : path.split("[.\\[\\]]+", 0)) {
+      node = node.flatMap(parent -> parent.child(step));
+    }
+    return node;
+  }
+
   private Optional<Node> child(String step) {
     if (this instanceof Mapping mapping) {
       return mapping.find(step).map(Member::value);

@@ -1,0 +1,198 @@
+package org.arcwright.shelf;
+
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.IntStream;
+import org.arcwright.catalog.Exercise;
+import org.arcwright.catalog.Format;
+import org.arcwright.catalog.Mode;
+import org.arcwright.catalog.Per;
+import org.arcwright.catalog.SizeRange;
+import org.arcwright.catalog.Source;
+import org.arcwright.catalog.Step;
+import org.arcwright.catalog.Suitability;
+import org.arcwright.catalog.Tool;
+import org.arcwright.format.CatalogFile;
+import org.arcwright.format.Problem;
+
+/** What the page of one exercise must hold so that a facilitator can run it. */
+final class ExerciseRules {
+  /** What takes longer is a workshop of its own. Common practice, no source. */
+  private static final Duration LONGEST = Duration.ofHours(4);
+
+  private final CatalogFile file;
+  private final Exercise exercise;
+  private final Map<String, Tool> tools;
+  private final List<Problem> found = new ArrayList<>();
+
+  private ExerciseRules(CatalogFile file, Exercise exercise, Map<String, Tool> tools) {
+    this.file = file;
+    this.exercise = exercise;
+    this.tools = tools;
+  }
+
+  /** What is wrong with the exercise in the file. */
+  static List<Problem> check(CatalogFile file, Exercise exercise, Map<String, Tool> tools) {
+    ExerciseRules rules = new ExerciseRules(file, exercise, tools);
+    rules.groups();
+    rules.length();
+    rules.opening();
+    rules.modes();
+    rules.page();
+    rules.source();
+    return rules.found;
+  }
+
+  private void groups() {
+    for (int i = 0; i < exercise.steps().size(); i++) {
+      boolean inPairs = exercise.steps().get(i).format() == Format.PAIRS;
+      if (inPairs && exercise.people().min() < 2 && file.isSound("people")) {
+        add(
+            "steps[" + i + "].format",
+            "format",
+            "pairs",
+            "a pair needs two; raise people.min to 2");
+      }
+    }
+    if (exercise.breakout().isEmpty() || !file.isSound("breakout") || !file.isSound("people")) {
+      return;
+    }
+    SizeRange size = exercise.breakout().get();
+    List<Integer> left =
+        IntStream.rangeClosed(exercise.people().min(), exercise.people().max())
+            .filter(people -> !size.splits(people))
+            .boxed()
+            .toList();
+    if (!left.isEmpty()) {
+      add("breakout", "breakout", size.toString(), remedy(left, size));
+    }
+    if (file.isSound("steps") && exercise.steps().stream().noneMatch(ExerciseRules::usesGroups)) {
+      add(
+          "breakout",
+          "breakout",
+          size.toString(),
+          "no step works in small groups; strike it, or say \"format: small-groups\" in a step");
+    }
+  }
+
+  private static boolean usesGroups(Step step) {
+    return step.format() == Format.SMALL_GROUPS || step.per() == Per.GROUP;
+  }
+
+  private static String remedy(List<Integer> left, SizeRange size) {
+    String people = Ranges.of(left) + (left.equals(List.of(1)) ? " person" : " people");
+    return people
+        + " cannot be split so; "
+        + (size.max() < 2 * size.min() - 1
+            ? "a max of " + (2 * size.min() - 1) + " splits any number from " + size.min() + " on"
+            : "raise people.min to " + size.min());
+  }
+
+  private void length() {
+    int most = exercise.people().max();
+    if (!file.isSound("people") || !file.isSound("steps") || !exercise.serves(most)) {
+      return;
+    }
+    Duration usual = exercise.minutes(most).typical();
+    if (usual.compareTo(LONGEST) > 0) {
+      add(
+          "people.max",
+          "people.max",
+          String.valueOf(most),
+          "with so many it takes "
+              + ReadAloud.text(usual)
+              + "; lower it, or let small groups take turns");
+    }
+  }
+
+  private void opening() {
+    if (!file.isSound("opening") || !file.isSound("steps[0]")) {
+      return;
+    }
+    int words = ReadAloud.words(exercise.opening());
+    Duration needed = ReadAloud.time(words);
+    Duration first = exercise.steps().get(0).minutes().typical();
+    if (needed.compareTo(first) > 0) {
+      add(
+          "opening",
+          "opening",
+          words + " words",
+          "read aloud at "
+              + ReadAloud.WORDS_A_MINUTE
+              + " words a minute they take "
+              + ReadAloud.text(needed)
+              + ", but the first step usually lasts "
+              + ReadAloud.text(first)
+              + "; shorten them, or give the step more");
+    }
+  }
+
+  private void modes() {
+    boolean possible = false;
+    boolean sound = file.isSound("modes");
+    for (Map.Entry<Mode, Suitability> entry : exercise.modes().entrySet()) {
+      String path = "modes." + entry.getKey().word();
+      possible |= entry.getValue().fit() > 0;
+      if (entry.getValue().fit() > 0 && file.isSound(path)) {
+        tools(entry.getKey(), entry.getValue(), path + ".tools");
+      }
+    }
+    if (!possible && sound) {
+      add("modes", "modes", "fit 0 in all three", "it can be run nowhere; raise the fit of one");
+    }
+  }
+
+  private void tools(Mode mode, Suitability suitability, String path) {
+    if (suitability.tools().isEmpty() && mode != Mode.IN_PERSON) {
+      add(path, "tools", "none", "people far apart need at least a call; name what they meet in");
+    }
+    int i = 0;
+    for (String id : suitability.tools()) {
+      Tool tool = tools.get(id);
+      if (tool != null && !tool.modes().contains(mode)) {
+        add(
+            path + "[" + i + "]",
+            "tools",
+            id,
+            "it is not at hand where people meet "
+                + mode.word()
+                + ", but "
+                + words(tool.modes())
+                + "; name what takes its place");
+      }
+      i++;
+    }
+  }
+
+  private static String words(Set<Mode> modes) {
+    return String.join(" or ", modes.stream().sorted().map(Mode::word).toList());
+  }
+
+  private void page() {
+    if (exercise.notes().watch().isEmpty() && file.isSound("watch")) {
+      add("watch", "watch", "empty", "name what the facilitator keeps an eye on");
+    }
+    if (exercise.care().access().isEmpty() && file.isSound("access")) {
+      add("access", "access", "empty", "say how everybody can take part");
+    }
+  }
+
+  private void source() {
+    if (exercise.source() instanceof Source.Published published
+        && file.isSound("source")
+        && !published.citation().matches("(?s).*(\\b1[5-9]\\d\\d|\\b20\\d\\d|n\\. ?d\\.).*")) {
+      add(
+          "source.cite",
+          "cite",
+          published.citation(),
+          "say who, which year and what: Author (year). Title.");
+    }
+  }
+
+  private void add(String path, String what, String value, String remedy) {
+    found.add(file.problem(path, what, value, remedy));
+  }
+}
