@@ -20,6 +20,12 @@ final class CatalogCommand implements Callable<Integer> {
   private static final Map<String, Function<Terminal, Object>> COMMANDS = new LinkedHashMap<>();
 
   static {
+    COMMANDS.put("list", CatalogListCommand::new);
+    COMMANDS.put("show", CatalogShowCommand::new);
+    COMMANDS.put("similar", CatalogSimilarCommand::new);
+    COMMANDS.put("compare", CatalogCompareCommand::new);
+    COMMANDS.put("check", CatalogCheckCommand::new);
+    COMMANDS.put("new", CatalogNewCommand::new);
     COMMANDS.put("export", CatalogExportCommand::new);
     COMMANDS.put("import", CatalogImportCommand::new);
   }

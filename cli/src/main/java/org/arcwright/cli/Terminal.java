@@ -3,11 +3,15 @@ package org.arcwright.cli;
 import static java.nio.charset.StandardCharsets.UTF_8;
 
 import java.io.BufferedOutputStream;
+import java.io.BufferedReader;
 import java.io.Console;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.IOException;
+import java.io.InputStreamReader;
 import java.io.PrintStream;
+import java.io.Reader;
+import java.nio.charset.Charset;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
@@ -23,15 +27,28 @@ import org.arcwright.cli.document.Style;
  * @param style whether {@code out} may be styled
  * @param width of a line on {@code out}
  * @param progress whether somebody watches {@code err}
+ * @param in where answers come from, line by line
  */
 public record Terminal(
-    PrintStream out, PrintStream err, Marks marks, Style style, int width, boolean progress) {
+    PrintStream out,
+    PrintStream err,
+    Marks marks,
+    Style style,
+    int width,
+    boolean progress,
+    BufferedReader in) {
   /** Width of lines in files. */
   public static final int PAGE = 100;
 
   private static final int UNKNOWN_TERMINAL = 80;
   private static final int NARROWEST = 60;
   private static final int WIDEST = 160;
+
+  /** Where nobody answers. */
+  public Terminal(
+      PrintStream out, PrintStream err, Marks marks, Style style, int width, boolean progress) {
+    this(out, err, marks, style, width, progress, new BufferedReader(Reader.nullReader()));
+  }
 
   /** The process's own streams. */
   static Terminal system() {
@@ -46,7 +63,14 @@ public record Terminal(
         speaksUtf8() ? Marks.UNICODE : Marks.ASCII,
         watched && mayStyle(environment) ? Style.ANSI : Style.PLAIN,
         width(environment.getOrDefault("COLUMNS", ""), watched ? UNKNOWN_TERMINAL : PAGE),
-        isTerminal(2));
+        isTerminal(2),
+        new BufferedReader(new InputStreamReader(System.in, answers())));
+  }
+
+  /** What the keyboard writes; a file or a pipe is in UTF-8, as all our files are. */
+  private static Charset answers() {
+    String encoding = System.getProperty("native.encoding", "UTF-8");
+    return isTerminal(0) && Charset.isSupported(encoding) ? Charset.forName(encoding) : UTF_8;
   }
 
   /** As no-color.org has it: a NO_COLOR that is not empty forbids it. */

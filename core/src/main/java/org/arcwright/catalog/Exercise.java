@@ -117,6 +117,12 @@ public record Exercise(
       }
     }
     modes = Collections.unmodifiableMap(new EnumMap<>(modes));
+    if (breakout.isPresent() && !splitsAny(people, breakout.get())) {
+      throw new InvalidValueException(
+          "breakout",
+          breakout.get(),
+          "none of " + people + " people split into such groups; widen one of the two");
+    }
     refuseEndless(people.max(), steps, breakout);
     boolean warned = !care.cautions().isEmpty();
     for (Suitability suitability : modes.values()) {
@@ -128,6 +134,15 @@ public record Exercise(
           moves ? "true" : openness,
           "what moves bodies or asks for disclosure needs cautions and an opt-out");
     }
+  }
+
+  private static boolean splitsAny(SizeRange people, SizeRange groups) {
+    for (int count = people.min(); count <= people.max(); count++) {
+      if (groups.splits(count)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** What takes turns grows with the group; beyond a day nobody could say how long it takes. */
@@ -168,6 +183,18 @@ public record Exercise(
   /** Whether that many people can do it, small groups included. */
   public boolean serves(int people) {
     return this.people.contains(people) && breakout.map(size -> size.splits(people)).orElse(true);
+  }
+
+  /** The number of people nearest to {@code people} that it serves; the smaller on ties. */
+  public int nearest(int people) {
+    for (int apart = 0; ; apart++) {
+      if (serves(people - apart)) {
+        return people - apart;
+      }
+      if (serves(people + apart)) {
+        return people + apart;
+      }
+    }
   }
 
   /**

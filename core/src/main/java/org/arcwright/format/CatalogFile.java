@@ -50,9 +50,14 @@ public final class CatalogFile {
    * modes.remote.tools}. What may be left out and is left out is right.
    */
   public boolean isSound(String path) {
-    return root.lookUp(path)
-        .map(node -> !document.faults().isWithin(node))
-        .orElseGet(() -> !document.faults().isMissing(root, path));
+    Optional<Node> node = root.lookUp(path);
+    if (node.isPresent()) {
+      return !document.faults().isWithin(node.get());
+    }
+    int dot = path.lastIndexOf('.');
+    Optional<Node> parent = dot < 0 ? Optional.of(root) : root.lookUp(path.substring(0, dot));
+    String key = path.substring(dot + 1);
+    return parent.isEmpty() || !document.faults().isMissing(parent.get(), key);
   }
 
   /** Whether a value stands at the path. */

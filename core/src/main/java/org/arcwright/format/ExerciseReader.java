@@ -96,6 +96,7 @@ final class ExerciseReader {
     static final String ID = "x";
     static final String TEXT = "...";
     static final SizeRange SIZE = new SizeRange(2, 2);
+    static final SizeRange ANY_SIZE = new SizeRange(1, 1000);
     static final List<Duration> MINUTES = Collections.nCopies(3, Duration.ofMinutes(1));
     static final Step STEP =
         new Step(
@@ -132,11 +133,12 @@ final class ExerciseReader {
     Slot<String> title = fields.slot("title", fields.text("title"), StandIn.TEXT);
     Kind kind = fields.word(Kind.class, "kind");
     Slot<String> purpose = fields.slot("purpose", fields.text("purpose"), StandIn.TEXT);
-    Slot<SizeRange> people =
-        fields.slot(
-            "people", size(fields.required("people"), "people").orElse(StandIn.SIZE), StandIn.SIZE);
+    Optional<SizeRange> all = size(fields.required("people"), "people");
     Optional<SizeRange> small = size(fields.optional("breakout"), "breakout");
-    Slot<Optional<SizeRange>> breakout = fields.slot("breakout", small, Optional.of(StandIn.SIZE));
+    SizeRange fitting = small.orElse(StandIn.SIZE);
+    Slot<SizeRange> people = fields.slot("people", all.orElse(fitting), fitting);
+    Slot<Optional<SizeRange>> breakout =
+        fields.slot("breakout", small, Optional.of(StandIn.ANY_SIZE));
     Slot<Integer> energy = fields.slot("energy", fields.whole("energy"), 1);
     Slot<Integer> openness = fields.slot("openness", fields.whole("openness"), 0);
     Slot<Boolean> moves = fields.slot("moves", fields.flag("moves"), false);

@@ -5,7 +5,12 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.util.Optional;
 import org.arcwright.catalog.Word;
+import org.arcwright.format.tree.Faults;
+import org.arcwright.format.tree.Node.Scalar;
+import org.arcwright.format.tree.Syntax;
+import org.arcwright.format.tree.TreeReader;
 
 /**
  * JSON Schemas (draft 2020-12) of the files that people and programs write, so that editors
@@ -48,5 +53,16 @@ public enum Schema implements Word {
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
+  }
+
+  /**
+   * What the schema says of a place in it, such as {@code properties.energy} or {@code
+   * $defs.step.properties.who}.
+   */
+  public Optional<String> explanation(String place) {
+    return TreeReader.read(Syntax.JSON, text(), new Faults())
+        .flatMap(root -> root.lookUp(place + ".description"))
+        .filter(Scalar.class::isInstance)
+        .map(node -> ((Scalar) node).text());
   }
 }

@@ -39,7 +39,9 @@ final class CareRules {
           .map(
               words ->
                   words.problem(
-                      file, "moves", "this moves bodies: add moves: true, cautions and opt-out"))
+                      file,
+                      "moves",
+                      "such words ask bodies to move; add \"moves: true\", cautions and an opt-out"))
           .ifPresent(found::add);
     }
     if (!warned && exercise.openness() < PERSONAL && file.isSound("openness")) {
@@ -49,8 +51,8 @@ final class CareRules {
                   words.problem(
                       file,
                       "openness",
-                      "this asks for what is personal: raise openness to 2 or 3, and add cautions"
-                          + " and opt-out"))
+                      "such words ask for what is personal; raise openness to 2 or 3, and add"
+                          + " cautions and an opt-out"))
           .ifPresent(found::add);
     }
     return found;

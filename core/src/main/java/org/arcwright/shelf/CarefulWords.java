@@ -9,7 +9,7 @@ import java.util.regex.Pattern;
  * words have harmless uses, too ("a stretch of work", "run the vote", "where we stand"), so each is
  * known with what stands around it. Common practice, no source; made by reading the built-in shelf.
  */
-final class CarefulWords {
+public final class CarefulWords {
   private static final String EVERYBODY =
       "(?:everybody|everyone|each person|people|participants|all|both|partners|pairs|groups?)";
 
@@ -94,12 +94,12 @@ final class CarefulWords {
   private CarefulWords() {}
 
   /** The first words that ask for movement. */
-  static Optional<String> ofBodies(String text) {
+  public static Optional<String> ofBodies(String text) {
     return first(BODY, text);
   }
 
   /** The first words that ask for what is personal. */
-  static Optional<String> ofDisclosure(String text) {
+  public static Optional<String> ofDisclosure(String text) {
     return first(PERSONAL, text);
   }
 

@@ -2,13 +2,13 @@ package org.arcwright.shelf;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
 import org.arcwright.catalog.Catalog;
 import org.arcwright.catalog.Exercise;
 import org.arcwright.catalog.Goal;
@@ -116,7 +116,7 @@ public final class CatalogCheck {
                       .thenComparingInt(problem -> problem.place().column()));
               problems.addAll(found);
             });
-    return new Report(reading.files().size(), problems, all.replaced());
+    return new Report(all.count(byFile.keySet()), problems, all.replaced());
   }
 
   private static void add(Map<String, List<Problem>> byFile, Problem problem) {
@@ -159,18 +159,28 @@ public final class CatalogCheck {
       return exercises.values().stream().filter(e -> !own.contains(e.id())).toList();
     }
 
-    List<String> replaced() {
-      List<String> ids = new ArrayList<>();
-      addKnown(
-          ids, reading.layer().exercises().stream().map(Exercise::id).toList(), below.exercises());
-      addKnown(ids, reading.layer().goals().stream().map(Goal::id).toList(), below.goals());
-      addKnown(ids, reading.layer().retiredExercises(), below.exercises());
-      addKnown(ids, reading.layer().retiredGoals(), below.goals());
-      return ids;
+    /** How many entries there are; a file that cannot be read counts as one. */
+    int count(Set<String> names) {
+      Set<String> unread = new HashSet<>(names);
+      reading.files().forEach(file -> unread.remove(file.name()));
+      return reading.files().size()
+          + reading.layer().retiredExercises().size()
+          + reading.layer().retiredGoals().size()
+          + unread.size();
     }
 
-    private void addKnown(List<String> ids, Collection<String> own, Map<String, ?> known) {
-      own.stream().filter(known::containsKey).sorted().forEach(ids::add);
+    /** Ids of what stands below otherwise, or no longer. */
+    List<String> replaced() {
+      Set<String> ids = new TreeSet<>();
+      for (Exercise own : reading.layer().exercises()) {
+        below.exercise(own.id()).filter(e -> !e.equals(own)).ifPresent(e -> ids.add(e.id()));
+      }
+      for (Goal own : reading.layer().goals()) {
+        below.goal(own.id()).filter(g -> !g.equals(own)).ifPresent(g -> ids.add(g.id()));
+      }
+      ids.addAll(reading.layer().retiredExercises());
+      ids.addAll(reading.layer().retiredGoals());
+      return List.copyOf(ids);
     }
   }
 }

@@ -30,12 +30,13 @@ final class Doubles {
   /** What is wrong with the exercise in the file, which the next one is held against, too. */
   List<Problem> check(CatalogFile file, Exercise exercise) {
     List<Problem> found = new ArrayList<>();
-    for (Exercise other : seen) {
-      if (file.isSound("title") && title(other).equals(title(exercise))) {
-        found.add(
-            file.problem(
-                "title", "title", exercise.title(), other.id() + " has it, too; choose another"));
-      }
+    if (file.isSound("title")) {
+      seen.stream()
+          .filter(other -> title(other).equals(title(exercise)))
+          .findFirst()
+          .map(other -> other.id() + " has it, too; choose another")
+          .map(remedy -> file.problem("title", "title", exercise.title(), remedy))
+          .ifPresent(found::add);
     }
     if (file.isSound("opening") && file.isSound("steps")) {
       nearest(file, exercise, found);

@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.IntStream;
 import org.arcwright.catalog.Exercise;
 import org.arcwright.catalog.Format;
 import org.arcwright.catalog.Mode;
@@ -57,18 +56,12 @@ final class ExerciseRules {
             "a pair needs two; raise people.min to 2");
       }
     }
-    if (exercise.breakout().isEmpty() || !file.isSound("breakout") || !file.isSound("people")) {
+    if (!file.has("breakout") || !file.isSound("breakout") || !file.isSound("people")) {
       return;
     }
-    SizeRange size = exercise.breakout().get();
-    List<Integer> left =
-        IntStream.rangeClosed(exercise.people().min(), exercise.people().max())
-            .filter(people -> !size.splits(people))
-            .boxed()
-            .toList();
-    if (!left.isEmpty()) {
-      add("breakout", "breakout", size.toString(), remedy(left, size));
-    }
+    SizeRange size = exercise.breakout().orElseThrow();
+    GroupSizes.problem(exercise.people(), size)
+        .ifPresent(remedy -> add("breakout", "breakout", size.toString(), remedy));
     if (file.isSound("steps") && exercise.steps().stream().noneMatch(ExerciseRules::usesGroups)) {
       add(
           "breakout",
@@ -80,15 +73,6 @@ final class ExerciseRules {
 
   private static boolean usesGroups(Step step) {
     return step.format() == Format.SMALL_GROUPS || step.per() == Per.GROUP;
-  }
-
-  private static String remedy(List<Integer> left, SizeRange size) {
-    String people = Ranges.of(left) + (left.equals(List.of(1)) ? " person" : " people");
-    return people
-        + " cannot be split so; "
-        + (size.max() < 2 * size.min() - 1
-            ? "a max of " + (2 * size.min() - 1) + " splits any number from " + size.min() + " on"
-            : "raise people.min to " + size.min());
   }
 
   private void length() {
@@ -157,10 +141,12 @@ final class ExerciseRules {
             path + "[" + i + "]",
             "tools",
             id,
-            "it is not at hand where people meet "
-                + mode.word()
-                + ", but "
+            "\""
+                + tool.title()
+                + "\" is usual "
                 + words(tool.modes())
+                + ", not "
+                + mode.word()
                 + "; name what takes its place");
       }
       i++;
@@ -183,7 +169,7 @@ final class ExerciseRules {
   private void source() {
     if (exercise.source() instanceof Source.Published published
         && file.isSound("source")
-        && !published.citation().matches("(?s).*(\\b1[5-9]\\d\\d|\\b20\\d\\d|n\\. ?d\\.).*")) {
+        && !Citations.isDated(published.citation())) {
       add(
           "source.cite",
           "cite",

@@ -15,7 +15,7 @@ final class Ranges {
     int from = 0;
     for (int i = 1; i <= numbers.size(); i++) {
       if (i == numbers.size() || numbers.get(i) != numbers.get(i - 1) + 1) {
-        ranges.add(range(numbers.get(from), numbers.get(i - 1)));
+        add(ranges, numbers.get(from), numbers.get(i - 1));
         from = i;
       }
     }
@@ -28,7 +28,14 @@ final class Ranges {
         : String.join(", ", ranges.subList(0, last)) + " and " + ranges.get(last);
   }
 
-  private static String range(int from, int to) {
-    return from == to ? String.valueOf(from) : from + (to == from + 1 ? ", " : "-") + to;
+  private static void add(List<String> ranges, int from, int to) {
+    if (to <= from + 1) {
+      ranges.add(String.valueOf(from));
+    }
+    if (to == from + 1) {
+      ranges.add(String.valueOf(to));
+    } else if (to > from) {
+      ranges.add(from + "-" + to);
+    }
   }
 }

@@ -3,6 +3,7 @@ package org.arcwright.shelf;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -61,13 +62,12 @@ public final class Selection {
   public Map<String, Integer> without(Catalog catalog) {
     int now = from(catalog).size();
     Map<String, Integer> counts = new LinkedHashMap<>();
-    for (Criterion criterion : criteria) {
-      int count =
-          new Selection(criteria.stream().filter(c -> c != criterion).toList())
-              .from(catalog)
-              .size();
+    for (int i = 0; i < criteria.size(); i++) {
+      List<Criterion> others = new ArrayList<>(criteria);
+      Criterion left = others.remove(i);
+      int count = new Selection(others).from(catalog).size();
       if (count > now) {
-        counts.put(criterion.name(), count);
+        counts.put(left.name(), count);
       }
     }
     return counts;
@@ -145,10 +145,12 @@ public final class Selection {
         name, exercise -> in(exercise, modes, mode -> exercise.in(mode).tools().contains(tool)));
   }
 
-  /** Can do without the tool in one of the modes. */
-  public static Criterion withoutTool(String name, String tool, Set<Mode> modes) {
+  /** Can do without all of the tools at once, in one of the modes. */
+  public static Criterion withoutTools(String name, Set<String> tools, Set<Mode> modes) {
     return new Criterion(
-        name, exercise -> in(exercise, modes, mode -> !exercise.in(mode).tools().contains(tool)));
+        name,
+        exercise ->
+            in(exercise, modes, mode -> Collections.disjoint(exercise.in(mode).tools(), tools)));
   }
 
   private static boolean in(Exercise exercise, Set<Mode> modes, Predicate<Mode> met) {

@@ -9,16 +9,18 @@ import java.util.Map;
 import java.util.Set;
 import org.arcwright.catalog.Exercise;
 import org.arcwright.catalog.Goal;
+import org.arcwright.catalog.Product;
 import org.arcwright.format.CatalogFile;
 import org.arcwright.format.Problem;
 
 /** Which work products come from somewhere and lead somewhere. */
-final class WordUse {
+public final class WordUse {
   private final Map<String, Set<String>> leaving = new HashMap<>();
   private final Set<String> given = new HashSet<>();
-  private final Set<String> wanted = new HashSet<>();
+  private final Set<String> wanted = new HashSet<>(Product.ALWAYS_OF_USE);
 
-  WordUse(Collection<Exercise> exercises, Collection<Goal> goals) {
+  /** The use of words by all exercises and goals there are. */
+  public WordUse(Collection<Exercise> exercises, Collection<Goal> goals) {
     for (Exercise exercise : exercises) {
       exercise
           .yields()
@@ -53,7 +55,7 @@ final class WordUse {
     if (file.isSound("yields")) {
       int i = 0;
       for (String word : exercise.yields()) {
-        if (!wanted.contains(word)) {
+        if (!isWanted(word)) {
           found.add(
               file.problem(
                   "yields[" + i + "]",
@@ -67,7 +69,13 @@ final class WordUse {
     return found;
   }
 
-  private boolean comesFromElsewhere(String word, String id) {
+  /** Whether an exercise needs it, a goal asks for it, or it is of use on any way. */
+  public boolean isWanted(String word) {
+    return wanted.contains(word);
+  }
+
+  /** Whether a goal is given it, or an exercise with another id leaves it. */
+  public boolean comesFromElsewhere(String word, String id) {
     Set<String> others = leaving.getOrDefault(word, Set.of());
     return given.contains(word)
         || others.size() > 1

@@ -68,9 +68,6 @@ final class ExchangeRates {
   /** Points for an exercise that does not lead to the goal; see {@link Purpose}. */
   static final int BESIDE_THE_POINT = 300;
 
-  /** Work products that help on the way to any goal. */
-  static final Set<String> ALWAYS_OF_USE = Set.of("themes", "criteria", "feedback");
-
   /** Work products that say nothing of what they are about: any list is one. */
   static final Set<String> OF_ANY_MATTER = Set.of("items");
 

@@ -8,6 +8,7 @@ import java.util.Set;
 import org.arcwright.catalog.Goal;
 import org.arcwright.catalog.Kind;
 import org.arcwright.catalog.Phase;
+import org.arcwright.catalog.Product;
 
 /**
  * Which exercises lead to the goal: those that leave what a phase of their kind must leave, those
@@ -16,7 +17,7 @@ import org.arcwright.catalog.Phase;
  */
 final class Purpose {
   private final Map<Kind, Set<String>> asked = new EnumMap<>(Kind.class);
-  private final Set<String> helpful = new HashSet<>(ExchangeRates.ALWAYS_OF_USE);
+  private final Set<String> helpful = new HashSet<>(Product.ALWAYS_OF_USE);
 
   /**
    * @param given what exists before the start; nobody needs to leave it

@@ -254,7 +254,8 @@ public final class Fields {
   /** A fault, unless the reader found one at the same place. */
   private void refused(InvalidValueException e) {
     Node node = place(e);
-    boolean known = node == mapping ? isFaulty(e.field()) : faults.isWithin(node);
+    boolean nowhere = node == mapping || node.isNothing();
+    boolean known = nowhere ? isFaulty(outermost(e.field())) : faults.isWithin(node);
     if (!known) {
       faults.add(node, e.field(), node instanceof Scalar ? node.shown() : e.value(), e.remedy());
     }
