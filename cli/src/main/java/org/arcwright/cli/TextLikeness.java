@@ -25,7 +25,8 @@ final class TextLikeness implements Likeness {
   private final CosineSimilarity cosine = new CosineSimilarity();
   private final Map<String, Integer> shelves = new HashMap<>();
   private final int size;
-  private final IdentityHashMap<Exercise, Map<CharSequence, Integer>> weighted = new IdentityHashMap<>();
+  private final IdentityHashMap<Exercise, Map<CharSequence, Integer>> weighted =
+      new IdentityHashMap<>();
 
   /** Learns from a shelf which words are rare. */
   TextLikeness(Collection<Exercise> shelf) {

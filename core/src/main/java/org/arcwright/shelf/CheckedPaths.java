@@ -3,6 +3,7 @@ package org.arcwright.shelf;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -93,9 +94,14 @@ record CheckedPaths(Optional<Path> folder, List<Path> wanted) {
                         .or(() -> file.goal().map(goal -> goal.id()))
                         .stream())
             .collect(Collectors.toSet());
+    List<Problem> problems =
+        report.problems().stream().filter(p -> isWanted(p.place().file())).toList();
+    Set<String> unread = new HashSet<>();
+    problems.forEach(problem -> unread.add(problem.place().file()));
+    files.forEach(file -> unread.remove(file.name()));
     return new Report(
-        files.size(),
-        report.problems().stream().filter(p -> isWanted(p.place().file())).toList(),
+        files.size() + unread.size(),
+        problems,
         report.replaced().stream().filter(ids::contains).toList());
   }
 
