@@ -17,18 +17,20 @@ final class LabelSetting {
   private final Prices prices;
   private final Work work;
   private final Bound bound;
+  private final Listener listener;
   private final Labels labels = new Labels();
 
   private List<Item> items = List.of();
   private long price = Model.INFINITE;
   private long lower;
 
-  LabelSetting(Model model, Prices prices, Bound bound, Work work) {
+  LabelSetting(Model model, Prices prices, Bound bound, Work work, Listener listener) {
     this.model = model;
     this.prices = prices;
     this.bound = bound;
     this.work = work;
-    this.lower = bound.root();
+    this.listener = listener;
+    raise(bound.root());
   }
 
   /** Best items so far; empty if none are known. */
@@ -68,10 +70,10 @@ final class LabelSetting {
       dominance.clear();
       int end = round(tracked, queue, dominance);
       if (end < 0) {
-        lower = price;
+        raise(items.isEmpty() ? lower : price);
         return true;
       }
-      lower = Math.max(lower, labels.prices[end]);
+      raise(labels.prices[end]);
       Set<Integer> repeated = repeated(end);
       if (repeated.isEmpty()) {
         accept(end);
@@ -103,7 +105,7 @@ final class LabelSetting {
       if (labels.dropped[label]) {
         continue;
       }
-      lower = Math.max(lower, labels.estimates[label]);
+      raise(labels.estimates[label]);
       if (labels.actions[label] == Labels.END) {
         return label;
       }
@@ -115,6 +117,17 @@ final class LabelSetting {
   private void accept(int end) {
     price = labels.prices[end];
     items = items(end);
+    listener.incumbent(model.cost(price), items);
+  }
+
+  private void raise(long estimate) {
+    if (estimate > lower) {
+      boolean dearer = model.cost(estimate) > model.cost(lower);
+      lower = estimate;
+      if (dearer) {
+        listener.bound(model.cost(lower));
+      }
+    }
   }
 
   private Set<Integer> repeated(int end) {

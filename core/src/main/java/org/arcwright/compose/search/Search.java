@@ -27,22 +27,37 @@ public final class Search {
    *     no longer be told apart
    */
   public static Solution solve(Instance instance, Limit limit) {
+    return solve(instance, limit, Listener.NONE);
+  }
+
+  /**
+   * As {@link #solve(Instance, Limit)}, and tells a listener of each better solution and bound.
+   *
+   * @param limit asked in every part of the work
+   * @throws org.arcwright.catalog.InvalidValueException if costs are so large that sums of them can
+   *     no longer be told apart
+   */
+  public static Solution solve(Instance instance, Limit limit, Listener listener) {
     Work work = new Work(limit);
     try {
-      Optional<Model> model = ModelBuilder.build(instance);
-      return model.map(m -> solve(m, instance, work)).orElseGet(() -> infeasible(work));
+      return solve(instance, work, listener);
     } catch (Work.Stopped stopped) {
       return new Solution(Status.STOPPED, 0, 0, 0, List.of(), work.done());
     }
   }
 
-  private static Solution solve(Model model, Instance instance, Work work) {
+  private static Solution solve(Instance instance, Work work, Listener listener) {
+    Optional<Model> model = ModelBuilder.build(instance);
+    return model.map(m -> solve(m, instance, work, listener)).orElseGet(() -> infeasible(work));
+  }
+
+  private static Solution solve(Model model, Instance instance, Work work, Listener listener) {
     Prices prices = new Prices(model);
     Bound bound = Bound.of(model, prices, work);
     if (bound.root() >= Model.INFINITE) {
       return infeasible(instance, work);
     }
-    LabelSetting setting = new LabelSetting(model, prices, bound, work);
+    LabelSetting setting = new LabelSetting(model, prices, bound, work, listener);
     boolean proven;
     try {
       setting.dive();
@@ -72,7 +87,10 @@ public final class Search {
   private static Solution infeasible(Instance instance, Work work) {
     Instance free = FreeOfCharge.of(instance);
     if (!free.equals(instance) && FreeOfCharge.mayOverflow(instance)) {
-      Solution solution = solve(free, labels -> false);
+      Solution solution = solve(free, work, Listener.NONE);
+      if (solution.status() == Status.STOPPED) {
+        return solution;
+      }
       if (solution.status() != Status.INFEASIBLE) {
         throw Instance.refuse("weights", instance.weights(), ModelBuilder.TOO_LARGE);
       }

@@ -1,0 +1,85 @@
+package org.arcwright.compose.search;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.arcwright.compose.check.Checker;
+import org.arcwright.compose.instance.Instance;
+import org.arcwright.compose.instance.Item;
+import org.arcwright.compose.oracle.Instances;
+import org.arcwright.compose.search.Solution.Status;
+import org.junit.jupiter.api.Test;
+
+/** What a listener hears while a search goes on. */
+class ListenerTest {
+  private static final class Ear implements Listener {
+    final List<Long> bounds = new ArrayList<>();
+    final List<Long> costs = new ArrayList<>();
+    final List<List<Item>> incumbents = new ArrayList<>();
+
+    @Override
+    public void incumbent(long cost, List<Item> items) {
+      costs.add(cost);
+      incumbents.add(items);
+    }
+
+    @Override
+    public void bound(long cost) {
+      bounds.add(cost);
+    }
+  }
+
+  @Test
+  void boundsRiseAndIncumbentsFallUntilTheyMeet() {
+    for (long seed = 0; seed < 5; seed++) {
+      Instance instance = Instances.of(100, 180, seed);
+      Ear ear = new Ear();
+      Solution solution = Search.solve(instance, Limit.NONE, ear);
+      assertThat(ear.bounds).isSorted().doesNotHaveDuplicates();
+      assertThat(ear.costs).isSortedAccordingTo((a, b) -> Long.compare(b, a));
+      assertThat(ear.bounds.get(ear.bounds.size() - 1)).isEqualTo(solution.cost());
+      assertThat(ear.costs.get(ear.costs.size() - 1)).isEqualTo(solution.cost());
+      assertThat(ear.incumbents.get(ear.incumbents.size() - 1)).isEqualTo(solution.items());
+    }
+  }
+
+  @Test
+  void everyIncumbentFits() {
+    for (long seed = 0; seed < 200; seed++) {
+      Instance instance = Instances.tiny(seed);
+      Ear ear = new Ear();
+      Search.solve(instance, Limit.NONE, ear);
+      for (int i = 0; i < ear.costs.size(); i++) {
+        assertThat(Checker.check(instance, ear.incumbents.get(i)).cost().total())
+            .isEqualTo(ear.costs.get(i));
+        assertThat(Checker.check(instance, ear.incumbents.get(i)).findings()).isEmpty();
+      }
+    }
+  }
+
+  @Test
+  void hearsOfNothingThatDoesNotFit() {
+    for (long seed = 0; seed < 200; seed++) {
+      Instance instance = Instances.tiny(seed);
+      Ear ear = new Ear();
+      if (Search.solve(instance, Limit.NONE, ear).status() == Status.INFEASIBLE) {
+        assertThat(ear.incumbents).isEmpty();
+      }
+    }
+  }
+
+  @Test
+  void whatItThrowsReachesTheCaller() {
+    Listener torn =
+        new Listener() {
+          @Override
+          public void bound(long cost) {
+            throw new IllegalStateException("torn");
+          }
+        };
+    Instance instance = Instances.of(60, 90, 1);
+    assertThatThrownBy(() -> Search.solve(instance, Limit.NONE, torn)).hasMessage("torn");
+  }
+}
