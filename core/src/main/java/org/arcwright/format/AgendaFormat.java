@@ -36,12 +36,6 @@ import org.arcwright.format.tree.JsonWriter;
  * figures} are counted, without a cost.
  */
 public final class AgendaFormat {
-  /** What {@code format} says. */
-  static final String NAME = "arcwright-agenda";
-
-  /** What {@code version} says; a change that older programs cannot read raises it. */
-  static final int VERSION = 1;
-
   private AgendaFormat() {}
 
   /**
@@ -70,6 +64,6 @@ public final class AgendaFormat {
 
   /** The agenda in JSON, and how sure it is under {@code proof}, which readers pass over. */
   public static String write(Agenda agenda, Proof proof) {
-    return JsonWriter.write(AgendaWriter.tree(agenda).put("proof", AgendaWriter.tree(proof)).end());
+    return JsonWriter.write(AgendaWriter.tree(agenda).put("proof", ProofForm.tree(proof)).end());
   }
 }

@@ -87,7 +87,7 @@ final class AgendaReader {
 
   private Optional<Agenda> agenda(Node node) {
     Fields fields = Fields.of(node, "agenda", KEYS, faults);
-    checkFormat(fields);
+    Header.AGENDA.demand(fields, faults);
     String title = fields.text("title");
     String goal = fields.text("goal");
     Mode mode = fields.word(Mode.class, "mode");
@@ -107,19 +107,6 @@ final class AgendaReader {
         () ->
             new Agenda(
                 title, goal, mode, people, cap, start, phases, items, buffer, curve, figures));
-  }
-
-  private void checkFormat(Fields fields) {
-    fields
-        .required("format")
-        .filter(n -> !n.shown().equals(AgendaFormat.NAME))
-        .ifPresent(
-            n -> faults.add(n, "format", "this is no agenda; " + AgendaFormat.NAME + " is right"));
-    fields
-        .required("version")
-        .filter(n -> !n.shown().equals(String.valueOf(AgendaFormat.VERSION)))
-        .ifPresent(
-            n -> faults.add(n, "version", AgendaFormat.VERSION + " is read by this program"));
   }
 
   private Optional<Duration> time(Fields fields, String key) {

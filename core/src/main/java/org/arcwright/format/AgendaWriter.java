@@ -4,7 +4,6 @@ import org.arcwright.agenda.Agenda;
 import org.arcwright.agenda.AgendaItem;
 import org.arcwright.agenda.AgendaItem.Activity;
 import org.arcwright.agenda.AgendaItem.Pause;
-import org.arcwright.compose.Proof;
 import org.arcwright.format.AgendaReader.BreakKind;
 import org.arcwright.format.tree.Branch;
 import org.arcwright.format.tree.Node;
@@ -15,9 +14,8 @@ final class AgendaWriter {
 
   static Branch tree(Agenda agenda) {
     Branch branch =
-        new Branch()
-            .put("format", AgendaFormat.NAME)
-            .put("version", AgendaFormat.VERSION)
+        Header.AGENDA
+            .begin()
             .put("title", agenda.title())
             .put("goal", agenda.goal())
             .put("mode", agenda.mode().word())
@@ -30,16 +28,6 @@ final class AgendaWriter {
         .put("buffer", Times.minutes(agenda.buffer()))
         .put("curve", Branch.list(agenda.curve(), Levels::tree))
         .put("figures", FiguresForm.tree(agenda.figures()));
-  }
-
-  static Node tree(Proof proof) {
-    return new Branch()
-        .put("best", proof.best())
-        .put("cost", proof.cost())
-        .put("bound", proof.bound())
-        .put("labels", proof.labels())
-        .put("milliseconds", proof.time().toMillis())
-        .end();
   }
 
   private static Node tree(Agenda.PhaseTitle phase) {

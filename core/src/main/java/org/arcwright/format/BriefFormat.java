@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import org.arcwright.brief.Brief;
 import org.arcwright.catalog.Catalog;
+import org.arcwright.format.tree.JsonWriter;
 import org.arcwright.format.tree.YamlWriter;
 
 /**
@@ -32,6 +33,8 @@ import org.arcwright.format.tree.YamlWriter;
  * own-items:
  *   - {id: guest-talk, title: A guest's view, minutes: 20, phase: widen, at: 45m, energy: 2, format: plenary}
  * </pre>
+ *
+ * <p>Programs put {@code "format": "arcwright-brief", "version": 1} before the rest.
  *
  * <p>Times of day need a start, and those before it count for the next day. Every reader throws
  * {@link FormatException} with all that is wrong.
@@ -66,5 +69,10 @@ public final class BriefFormat {
   /** The brief in YAML, with what it leaves to defaults written out; times are whole minutes. */
   public static String write(Brief brief) {
     return YamlWriter.write(BriefWriter.tree(brief));
+  }
+
+  /** The brief in JSON, for other programs: as {@link #write}, under a header. */
+  public static String writeJson(Brief brief) {
+    return JsonWriter.write(BriefWriter.document(brief));
   }
 }

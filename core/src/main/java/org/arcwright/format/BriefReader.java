@@ -31,6 +31,8 @@ import org.arcwright.format.tree.Values;
 final class BriefReader {
   private static final Keys KEYS =
       Keys.of(
+          "format: arcwright-brief",
+          "version: 1",
           "title: Winter planning",
           "goal: choose-a-direction",
           "people: 12",
@@ -63,6 +65,7 @@ final class BriefReader {
 
   private Optional<Brief> brief(Node node) {
     Fields fields = Fields.of(node, "brief", KEYS, faults);
+    Header.BRIEF.allow(fields, faults);
     String title = fields.text("title");
     String goal = fields.text("goal");
     Optional<Group> group = fields.required("people").flatMap(this::group);

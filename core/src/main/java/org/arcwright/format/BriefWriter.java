@@ -20,8 +20,17 @@ final class BriefWriter {
   private BriefWriter() {}
 
   static Node tree(Brief brief) {
+    return tree(new Branch(), brief);
+  }
+
+  /** The same, with the header that a program looks for. */
+  static Node document(Brief brief) {
+    return tree(Header.BRIEF.begin(), brief);
+  }
+
+  private static Node tree(Branch begun, Brief brief) {
     Branch branch =
-        new Branch()
+        begun
             .put("title", brief.title())
             .put("goal", brief.goal())
             .put("people", tree(brief.group()))

@@ -16,7 +16,8 @@ import org.arcwright.format.tree.Node;
 /**
  * Instances of the composition problem in JSON, so that another solver can read them. {@code
  * initial}, {@code include}, {@code pins}, {@code meals} and {@code weights} may be left out, which
- * is to leave them empty; a weight left out is 0. Linear in the size of the file.
+ * is to leave them empty; a weight left out is 0. So may the header, {@code "format":
+ * "arcwright-instance", "version": 1}. Linear in the size of the file.
  */
 public final class InstanceFormat {
   private InstanceFormat() {}
@@ -42,28 +43,32 @@ public final class InstanceFormat {
 
   /** The instance in JSON, a candidate a line; equal instances give equal texts. */
   public static String write(Instance instance) {
-    return JsonWriter.write(
-        new Branch()
-            .put("grid", instance.grid())
-            .put("cap", instance.cap())
-            .put("curve", Branch.numbers(instance.curve()))
-            .put(
-                "stretch",
-                new Branch()
-                    .put("min", instance.stretch().min())
-                    .put("max", instance.stretch().max())
-                    .end())
-            .put("breakMinutes", instance.breakMinutes())
-            .put("meals", Branch.list(instance.meals(), InstanceFormat::tree))
-            .put("bufferPercent", instance.bufferPercent())
-            .put("products", instance.products())
-            .put("initial", instance.initial())
-            .put("phases", Branch.list(instance.phases(), InstanceFormat::tree))
-            .put("candidates", Branch.list(instance.candidates(), InstanceFormat::tree))
-            .put("include", instance.include())
-            .put("pins", Branch.list(instance.pins(), InstanceFormat::tree))
-            .put("weights", tree(instance.weights()))
-            .end());
+    return JsonWriter.write(tree(instance));
+  }
+
+  static Node tree(Instance instance) {
+    return Header.INSTANCE
+        .begin()
+        .put("grid", instance.grid())
+        .put("cap", instance.cap())
+        .put("curve", Branch.numbers(instance.curve()))
+        .put(
+            "stretch",
+            new Branch()
+                .put("min", instance.stretch().min())
+                .put("max", instance.stretch().max())
+                .end())
+        .put("breakMinutes", instance.breakMinutes())
+        .put("meals", Branch.list(instance.meals(), InstanceFormat::tree))
+        .put("bufferPercent", instance.bufferPercent())
+        .put("products", instance.products())
+        .put("initial", instance.initial())
+        .put("phases", Branch.list(instance.phases(), InstanceFormat::tree))
+        .put("candidates", Branch.list(instance.candidates(), InstanceFormat::tree))
+        .put("include", instance.include())
+        .put("pins", Branch.list(instance.pins(), InstanceFormat::tree))
+        .put("weights", tree(instance.weights()))
+        .end();
   }
 
   private static Node tree(Meal meal) {

@@ -13,6 +13,8 @@ import org.arcwright.format.tree.Node;
 final class InstanceReader {
   private static final Keys KEYS =
       Keys.of(
+          "format: \"arcwright-instance\"",
+          "version: 1",
           "grid: 5",
           "cap: 180",
           "curve: [30, 30, 32]",
@@ -56,6 +58,7 @@ final class InstanceReader {
 
   static Optional<Instance> read(Node node, Faults faults) {
     Fields fields = Fields.of(node, "instance", KEYS, faults);
+    Header.INSTANCE.allow(fields, faults);
     int grid = fields.whole("grid");
     int cap = fields.whole("cap");
     List<Integer> curve = fields.wholes("curve");

@@ -17,7 +17,8 @@ import org.arcwright.format.tree.TreeReader;
  * complete and validate while typing. They hold YAML and JSON alike. What only a reader can tell,
  * such as figures that do not ascend or words that the catalog does not have, they let pass.
  *
- * <p>The texts stand in the jar as {@code org/arcwright/schema/<word>.schema.json}.
+ * <p>A document within a document is described by its own schema, by its {@link #id}. The texts
+ * stand in the jar as {@code org/arcwright/schema/<word>.schema.json}.
  */
 public enum Schema implements Word {
   /** One exercise; see {@link CatalogFormat}. */
@@ -28,8 +29,14 @@ public enum Schema implements Word {
   BRIEF("brief"),
   /** An agenda; see {@link AgendaFormat}. */
   AGENDA("agenda"),
+  /** A composer's answer; see {@link CompositionFormat}. */
+  COMPOSITION("composition"),
+  /** What a checker says of an agenda; see {@link ReviewFormat}. */
+  REVIEW("review"),
   /** An instance of the composition problem; see {@link InstanceFormat}. */
-  INSTANCE("instance");
+  INSTANCE("instance"),
+  /** A solution of the composition problem; see {@link SolutionFormat}. */
+  SOLUTION("solution");
 
   private final String word;
 
@@ -40,6 +47,11 @@ public enum Schema implements Word {
   @Override
   public String word() {
     return word;
+  }
+
+  /** Its {@code $id}, by which other schemas refer to it. */
+  public String id() {
+    return "urn:arcwright:schema:" + word;
   }
 
   /** The schema in JSON; ends with a line break. */

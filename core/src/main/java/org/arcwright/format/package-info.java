@@ -9,12 +9,17 @@
  *   <li>{@link org.arcwright.format.TableFormat}: exercises as rows of cells, for spreadsheets;
  *   <li>{@link org.arcwright.format.BriefFormat}: briefs, in YAML or JSON;
  *   <li>{@link org.arcwright.format.AgendaFormat}: agendas, in JSON;
+ *   <li>{@link org.arcwright.format.CompositionFormat} and {@link
+ *       org.arcwright.format.ReviewFormat}: what a composer answers, and what it says of an agenda,
+ *       in JSON;
  *   <li>{@link org.arcwright.format.InstanceFormat} and {@link
  *       org.arcwright.format.SolutionFormat}: the composition problem and its answer, in JSON, for
  *       other solvers.
  * </ul>
  *
- * <p>{@link org.arcwright.format.Schema} has a JSON Schema for each kind of file, for editors.
+ * <p>{@link org.arcwright.format.Schema} has a JSON Schema for each kind of file, for editors. JSON
+ * that programs exchange says in {@code format} what it is and in {@code version} which readers
+ * understand it.
  *
  * <p>All files are UTF-8, with or without a byte order mark. YAML is YAML 1.2, one document,
  * indented with spaces, without aliases and tags.

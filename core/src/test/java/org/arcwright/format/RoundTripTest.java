@@ -18,7 +18,10 @@ import org.arcwright.catalog.Exercise;
 import org.arcwright.catalog.Goal;
 import org.arcwright.catalog.Product;
 import org.arcwright.catalog.Tool;
+import org.arcwright.compose.Composition;
+import org.arcwright.compose.Review;
 import org.arcwright.compose.instance.Instance;
+import org.arcwright.compose.search.Solution;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -89,6 +92,38 @@ class RoundTripTest {
     assertThat(SchemaFile.complaints(Schema.AGENDA, text)).isEmpty();
   }
 
+  @Property(tries = 300, seed = "635")
+  void a_brief_in_json(@ForAll("briefs") Brief brief) {
+    String text = BriefFormat.writeJson(brief);
+
+    assertThat(BriefFormat.read("b.json", text)).isEqualTo(brief);
+    assertThat(SchemaFile.complaints(Schema.BRIEF, text)).isEmpty();
+  }
+
+  @Property(tries = 300, seed = "635")
+  void an_answer(@ForAll("compositions") Composition answer) {
+    String text = CompositionFormat.write(answer);
+
+    assertThat(CompositionFormat.read("c.json", text)).isEqualTo(answer);
+    assertThat(SchemaFile.complaints(Schema.COMPOSITION, text)).isEmpty();
+  }
+
+  @Property(tries = 300, seed = "635")
+  void a_review(@ForAll("reviews") Review review) {
+    String text = ReviewFormat.write(review);
+
+    assertThat(ReviewFormat.read("r.json", text)).isEqualTo(review);
+    assertThat(SchemaFile.complaints(Schema.REVIEW, text)).isEmpty();
+  }
+
+  @Property(tries = 300, seed = "635")
+  void a_solution(@ForAll("solutions") Solution solution) {
+    String text = SolutionFormat.write(solution);
+
+    assertThat(SolutionFormat.read("s.json", text)).isEqualTo(solution);
+    assertThat(SchemaFile.complaints(Schema.SOLUTION, text)).isEmpty();
+  }
+
   @Property(tries = 2000, seed = "635")
   void a_text_of_signs_is_refused_with_places(@ForAll("signs") String text) {
     assertThat(Complaints.of(() -> BriefFormat.read("b.yaml", text)))
@@ -154,5 +189,20 @@ class RoundTripTest {
   @Provide
   Arbitrary<Agenda> agendas() {
     return Samples.agendas();
+  }
+
+  @Provide
+  Arbitrary<Composition> compositions() {
+    return Verdicts.compositions();
+  }
+
+  @Provide
+  Arbitrary<Review> reviews() {
+    return Verdicts.reviews();
+  }
+
+  @Provide
+  Arbitrary<Solution> solutions() {
+    return Verdicts.solutions();
   }
 }

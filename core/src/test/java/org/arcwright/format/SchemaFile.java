@@ -1,8 +1,11 @@
 package org.arcwright.format;
 
+import static java.util.stream.Collectors.toMap;
+
 import com.networknt.schema.Error;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
+import java.util.Arrays;
 import java.util.List;
 import org.arcwright.format.tree.WholeCharacters;
 import tools.jackson.databind.JsonNode;
@@ -14,7 +17,11 @@ final class SchemaFile {
   static final String DRAFT = SpecificationVersion.DRAFT_2020_12.getDialectId();
 
   private static final SchemaRegistry VALIDATORS =
-      SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12);
+      SchemaRegistry.withDefaultDialect(
+          SpecificationVersion.DRAFT_2020_12,
+          registry ->
+              registry.schemas(
+                  Arrays.stream(Schema.values()).collect(toMap(Schema::id, Schema::text))));
 
   private SchemaFile() {}
 

@@ -86,6 +86,29 @@ class SchemaTest {
         "format": "X", "needs": [], "yields": ["p"], "cost": 0}], "weights": {"energy": 1}}
       """;
 
+  private static final String COMPOSITION =
+      """
+      {"format": "arcwright-composition", "version": 1, "answer": "composed",
+       "agenda": %s,
+       "proof": {"best": true, "cost": 5, "bound": 5, "labels": 9, "milliseconds": 3.5},
+       "prices": [{"exercise": "weather-report", "why": "used last time", "points": 5}],
+       "leftOut": [{"exercise": "premortem", "reason": "left out by the brief"}],
+       "instance": %s}
+      """
+          .formatted(AGENDA.strip(), INSTANCE.strip());
+  private static final String REVIEW =
+      """
+      {"format": "arcwright-review", "version": 1, "fits": false,
+       "remarks": [{"rule": 5, "at": 10, "text": "It closes with a break."}],
+       "figures": {"minutesByKind": {"decision": 10}, "energyFit": 90, "longestStretch": 10}}
+      """;
+  private static final String SOLUTION =
+      """
+      {"format": "arcwright-solution", "version": 1, "status": "optimal", "cost": 5, "tie": 7,
+       "bound": 5, "labels": 9, "items": [{"id": "a", "phase": 0, "start": 0, "length": 5},
+       {"break": true, "start": 5, "length": 5}]}
+      """;
+
   @ParameterizedTest
   @EnumSource
   void each_schema_is_one(Schema schema) {
@@ -93,7 +116,7 @@ class SchemaTest {
 
     assertThat(SchemaFile.complaints(schema)).isEmpty();
     assertThat(tree.path("$schema").stringValue()).isEqualTo(SchemaFile.DRAFT);
-    assertThat(tree.path("$id").stringValue()).isEqualTo("urn:arcwright:schema:" + schema.word());
+    assertThat(tree.path("$id").stringValue()).isEqualTo(schema.id());
     assertThat(schema.text()).endsWith("}\n");
   }
 
@@ -178,6 +201,28 @@ class SchemaTest {
         "AGENDA ~ '\"length\": 10' ~ '\"length\": 0'",
         "AGENDA ~ '\"length\": 10' ~ '\"minutes\": 10'",
         "AGENDA ~ '\"length\": 10' ~ '\"length\": 10, \"energy\": 6'",
+        "BRIEF ~ 'title: Winter planning' ~ 'format: arcwright-agenda\ntitle: Winter planning'",
+        "BRIEF ~ 'title: Winter planning' ~ 'version: 2\ntitle: Winter planning'",
+        "COMPOSITION ~ arcwright-composition ~ arcwright-agenda",
+        "COMPOSITION ~ '\"answer\": \"composed\"' ~ '\"answer\": \"perhaps\"'",
+        "COMPOSITION ~ '\"answer\": \"composed\"' ~ '\"answer\": \"nothing-fits\"'",
+        "COMPOSITION ~ '\"answer\": \"composed\"' ~ '\"answer\": \"stopped\"'",
+        "COMPOSITION ~ '\"mode\": \"remote\"' ~ '\"mode\": \"online\"'",
+        "COMPOSITION ~ '\"grid\": 5' ~ '\"grid\": 0'",
+        "COMPOSITION ~ '\"best\": true, ' ~ ''",
+        "COMPOSITION ~ '\"milliseconds\": 3.5' ~ '\"milliseconds\": -1'",
+        "COMPOSITION ~ '\"points\": 5' ~ '\"points\": \"5\"'",
+        "COMPOSITION ~ '\"reason\": \"left' ~ '\"why\": \"left'",
+        "REVIEW ~ arcwright-review ~ arcwright-agenda",
+        "REVIEW ~ '\"fits\": false' ~ '\"fits\": true'",
+        "REVIEW ~ ', \"fits\": false' ~ ''",
+        "REVIEW ~ '\"at\": 10' ~ '\"at\": \"later\"'",
+        "REVIEW ~ '\"energyFit\": 90' ~ '\"energyFit\": \"90\"'",
+        "SOLUTION ~ '\"version\": 1' ~ '\"version\": 2'",
+        "SOLUTION ~ '\"optimal\"' ~ '\"best\"'",
+        "SOLUTION ~ '\"cost\": 5, ' ~ ''",
+        "SOLUTION ~ '\"break\": true' ~ '\"break\": false'",
+        "SOLUTION ~ '\"id\": \"a\", ' ~ ''",
         "INSTANCE ~ '\"grid\": 5' ~ '\"grid\": 0'",
         "INSTANCE ~ '\"grid\": 5' ~ '\"grid\": 2.5'",
         "INSTANCE ~ '\"count\": [1, 2]' ~ '\"count\": [0, 2]'",
@@ -208,7 +253,10 @@ class SchemaTest {
       case GOAL -> GOAL;
       case BRIEF -> BRIEF;
       case AGENDA -> AGENDA;
+      case COMPOSITION -> COMPOSITION;
+      case REVIEW -> REVIEW;
       case INSTANCE -> INSTANCE;
+      case SOLUTION -> SOLUTION;
     };
   }
 
@@ -219,7 +267,10 @@ class SchemaTest {
           case GOAL -> CatalogFormat::readGoal;
           case BRIEF -> BriefFormat::read;
           case AGENDA -> AgendaFormat::read;
+          case COMPOSITION -> CompositionFormat::read;
+          case REVIEW -> ReviewFormat::read;
           case INSTANCE -> InstanceFormat::read;
+          case SOLUTION -> SolutionFormat::read;
         };
     return Complaints.of(() -> reader.apply(schema.word(), text));
   }

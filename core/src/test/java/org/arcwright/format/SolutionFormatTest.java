@@ -21,9 +21,13 @@ class SolutionFormatTest {
         .isEqualTo(
             """
             {
+              "format": "arcwright-solution",
+              "version": 1,
               "status": "optimal",
               "cost": 120,
+              "tie": 77,
               "bound": 120,
+              "labels": 9,
               "items": [{"id": "two-objects", "phase": 0, "start": 0, "length": 15}, {"break": true, "start": 15, "length": 10}, {"id": "dot-voting", "phase": 1, "start": 25, "length": 20}]
             }
             """);
@@ -41,7 +45,10 @@ class SolutionFormatTest {
         .isEqualTo(
             """
             {
+              "format": "arcwright-solution",
+              "version": 1,
               "status": "infeasible",
+              "labels": 9,
               "items": []
             }
             """);

@@ -1,5 +1,6 @@
 package org.arcwright.examples;
 
+import static java.util.stream.Collectors.toMap;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.networknt.schema.Error;
@@ -31,7 +32,11 @@ import tools.jackson.databind.json.JsonMapper;
  */
 class SchemaTest {
   private static final SchemaRegistry VALIDATORS =
-      SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12);
+      SchemaRegistry.withDefaultDialect(
+          SpecificationVersion.DRAFT_2020_12,
+          registry ->
+              registry.schemas(
+                  Stream.of(Schema.values()).collect(toMap(Schema::id, Schema::text))));
   private static final Path CATALOG = Repository.ROOT.resolve("library-data/src/main/catalog");
 
   @TempDir Path scratch;

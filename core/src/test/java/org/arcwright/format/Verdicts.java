@@ -1,0 +1,102 @@
+package org.arcwright.format;
+
+import java.time.Duration;
+import java.util.List;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Combinators;
+import org.arcwright.agenda.Agenda;
+import org.arcwright.compose.Composition;
+import org.arcwright.compose.LeftOut;
+import org.arcwright.compose.Price;
+import org.arcwright.compose.Proof;
+import org.arcwright.compose.Review;
+import org.arcwright.compose.instance.Item;
+import org.arcwright.compose.search.Solution;
+import org.arcwright.compose.search.Solution.Status;
+
+/** Answers as wild as their constructors allow. */
+final class Verdicts {
+  private Verdicts() {}
+
+  static Arbitrary<Composition> compositions() {
+    Arbitrary<List<LeftOut>> leftOut =
+        Combinators.combine(Samples.texts(20), Samples.texts(40))
+            .as(LeftOut::new)
+            .list()
+            .ofMaxSize(3);
+    Arbitrary<Composition> composed =
+        Combinators.combine(Samples.agendas(), proofs(), prices(), leftOut, Samples.instances())
+            .as(Composition.Composed::new);
+    Arbitrary<Composition> nothing =
+        Combinators.combine(
+                Samples.texts(40).list().ofMinSize(1).ofMaxSize(3), leftOut, Samples.instances())
+            .as(Composition.NothingFits::new);
+    Arbitrary<Composition> stopped =
+        Combinators.combine(
+                Arbitraries.longs().optional(),
+                Arbitraries.longs().greaterOrEqual(0),
+                leftOut,
+                Samples.instances())
+            .as(Composition.Stopped::new);
+    return Arbitraries.oneOf(List.of(composed, nothing, stopped));
+  }
+
+  private static Arbitrary<Proof> proofs() {
+    return Combinators.combine(
+            Arbitraries.of(true, false),
+            Arbitraries.longs(),
+            Arbitraries.longs(),
+            Arbitraries.longs(),
+            Arbitraries.longs().between(0, 99_999_999_999L))
+        .as(
+            (best, cost, bound, labels, micros) ->
+                new Proof(best, cost, bound, labels, Duration.ofNanos(1_000 * micros)));
+  }
+
+  private static Arbitrary<List<Price>> prices() {
+    return Combinators.combine(Samples.ids(), Samples.texts(40), Arbitraries.integers())
+        .as(Price::new)
+        .list()
+        .ofMaxSize(3);
+  }
+
+  static Arbitrary<Review> reviews() {
+    Arbitrary<Review.Remark> remarks =
+        Combinators.combine(
+                Arbitraries.integers().between(1, 8),
+                Arbitraries.integers().between(0, 9_000),
+                Samples.texts(40))
+            .as((rule, at, text) -> new Review.Remark(rule, Duration.ofMinutes(at), text));
+    return Combinators.combine(remarks.list().ofMaxSize(3), Samples.agendas().map(Agenda::figures))
+        .as(Review::new);
+  }
+
+  static Arbitrary<Solution> solutions() {
+    Arbitrary<Integer> minutes = Arbitraries.integers().between(0, 9_000);
+    Arbitrary<Item> items =
+        Arbitraries.oneOf(
+            List.of(
+                Combinators.combine(
+                        Samples.texts(20), Arbitraries.integers().between(0, 14), minutes, minutes)
+                    .as(Item.Activity::new),
+                Combinators.combine(minutes, minutes).as(Item.Pause::new)));
+    return Combinators.combine(
+            Arbitraries.of(Status.class),
+            Arbitraries.longs().list().ofSize(4),
+            items.list().ofMaxSize(5))
+        .as(Verdicts::solution);
+  }
+
+  /** What does not go with a status is 0. */
+  private static Solution solution(Status status, List<Long> numbers, List<Item> items) {
+    boolean found = status == Status.OPTIMAL || status == Status.FEASIBLE;
+    return new Solution(
+        status,
+        found ? numbers.get(0) : 0,
+        found ? numbers.get(1) : 0,
+        status == Status.INFEASIBLE ? 0 : numbers.get(2),
+        found ? items : List.of(),
+        numbers.get(3));
+  }
+}
