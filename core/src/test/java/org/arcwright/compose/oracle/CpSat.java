@@ -21,8 +21,10 @@ public final class CpSat {
    * @param cost of the items, as the model counts it; 0 without items
    * @param bound no list that fits costs less; meaningless when infeasible
    * @param items in order; empty if none were found
+   * @param seconds that the solver took, without making the model
    */
-  public record Answer(CpSolverStatus status, long cost, long bound, List<Item> items) {
+  public record Answer(
+      CpSolverStatus status, long cost, long bound, List<Item> items, double seconds) {
     /** Whether items were found. */
     public boolean found() {
       return status == CpSolverStatus.OPTIMAL || status == CpSolverStatus.FEASIBLE;
@@ -57,12 +59,13 @@ public final class CpSat {
         .setRelativeGapLimit(0);
     CpSolverStatus status = solver.solve(model.model());
     if (status != CpSolverStatus.OPTIMAL && status != CpSolverStatus.FEASIBLE) {
-      return new Answer(status, 0, 0, List.of());
+      return new Answer(status, 0, 0, List.of(), solver.wallTime());
     }
     return new Answer(
         status,
         Math.round(solver.objectiveValue()),
         (long) Math.ceil(solver.bestObjectiveBound() - 1e-6),
-        model.items(solver));
+        model.items(solver),
+        solver.wallTime());
   }
 }
