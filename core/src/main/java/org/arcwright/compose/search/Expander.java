@@ -229,10 +229,7 @@ final class Expander {
       long price = model.pause + model.rhythm(labels.stretch(label));
       rest(stage, label, Labels.BREAK, pause, meals, price, sink);
     }
-    if (meals < model.mealFrom.length
-        && model.mealFrom[meals] <= t
-        && t <= model.mealTo[meals]
-        && model.free(t, t + model.mealCells[meals])) {
+    if (model.mealMayStart(meals, t)) {
       rest(stage, label, Labels.MEAL, model.mealCells[meals], meals + 1, 0, sink);
     }
   }

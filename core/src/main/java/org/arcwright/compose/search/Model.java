@@ -158,6 +158,14 @@ final class Model {
     return end <= cells && end <= nextPin[start];
   }
 
+  /** Whether the next meal, after so many, may start at a cell. */
+  boolean mealMayStart(int mealsHad, int start) {
+    return mealsHad < mealFrom.length
+        && mealFrom[mealsHad] <= start
+        && start <= mealTo[mealsHad]
+        && free(start, start + mealCells[mealsHad]);
+  }
+
   /** Whether a move may start at a cell: a pinned start belongs to its own candidate alone. */
   boolean mayStart(Peers peers, int start) {
     return peers.pinned ? pinAt[start] == peers.members[0] : pinAt[start] < 0;

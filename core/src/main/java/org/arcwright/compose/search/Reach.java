@@ -5,14 +5,20 @@ package org.arcwright.compose.search;
  * meals had, and the exercises and cells spent on the phase; the stretches that can stand there are
  * the bits of one long. States are numbered only where they exist, so that the bound's tables stay
  * small: time and space are linear in the nodes times the lengths.
+ *
+ * <p>Exercises are counted up to a phase's fewest; beyond that the cells spent tell enough, unless
+ * so few more are allowed that counting them is cheap.
  */
 final class Reach {
   /** Most nodes, and most values, that a table may have; beyond them the bound is coarser. */
   private static final long MOST = 24_000_000;
 
+  /** Where at most so many exercises over the fewest are allowed, they are counted. */
+  private static final int FEW_MORE = 1;
+
   final Model model;
 
-  /** Whether nodes tell counts and minutes apart; a coarse bound follows neither. */
+  /** Whether nodes tell cells apart; a coarse bound does not. */
   final boolean exact;
 
   /** Stretches that can stand at each node. */
@@ -21,11 +27,11 @@ final class Reach {
   /** Number of the node's first value; the values of a node's states follow each other. */
   final int[] first;
 
-  /** Nodes at one time. */
-  final int width;
-
+  private final int width;
   private final int[] phaseOffset;
-  private final int[] countSize;
+  private final int[] mealSize;
+  private final boolean[] counted;
+  private final int[] counts;
   private final int[] cellSize;
   private final int[] latest;
   private final Prices prices;
@@ -39,15 +45,19 @@ final class Reach {
     this.exact = exact;
     int phases = model.stages.length;
     this.phaseOffset = new int[phases];
-    this.countSize = new int[phases];
+    this.mealSize = new int[phases];
+    this.counted = new boolean[phases];
+    this.counts = new int[phases];
     this.cellSize = new int[phases];
     int offset = 0;
     for (int p = 0; p < phases; p++) {
       Stage stage = model.stages[p];
       phaseOffset[p] = offset;
-      countSize[p] = counts(stage, exact);
+      counted[p] = counted(stage, exact);
+      counts[p] = counts(stage, exact);
       cellSize[p] = exact ? stage.maxCells + 1 : 1;
-      offset += countSize[p] * cellSize[p] * (model.mealFrom.length + 1);
+      mealSize[p] = 1 + counts[p] * cellSize[p];
+      offset += mealSize[p] * (model.mealFrom.length + 1);
     }
     this.width = offset;
     this.stretches = new long[width * (model.cells + 1)];
@@ -66,14 +76,19 @@ final class Reach {
     return new Reach(model, prices, work, false).forward();
   }
 
+  private static boolean counted(Stage stage, boolean exact) {
+    return exact && stage.counted && stage.most <= stage.fewest + FEW_MORE;
+  }
+
+  /** Highest count told apart. */
   private static int counts(Stage stage, boolean exact) {
-    return (exact && stage.counted ? stage.most : Math.min(stage.fewest, stage.maxCells + 1)) + 1;
+    return counted(stage, exact) ? stage.most : Math.min(stage.fewest, stage.maxCells + 1);
   }
 
   private static long nodes(Model model) {
     long sum = 0;
     for (Stage stage : model.stages) {
-      sum += (long) counts(stage, true) * (stage.maxCells + 1);
+      sum += 1 + (long) counts(stage, true) * (stage.maxCells + 1);
     }
     return sum * (model.mealFrom.length + 1) * (model.cells + 1);
   }
@@ -103,51 +118,52 @@ final class Reach {
     return (int) values;
   }
 
-  /** The node's number; count and cells as the bound follows them. */
+  /** The node's number; a count of 0 is the phase's beginning. */
   int node(int time, int phase, int meals, int count, int cells) {
-    int c = exact ? count : Math.min(count, countSize[phase] - 1);
-    int m = exact ? cells : 0;
-    return time * width + phaseOffset[phase] + (meals * countSize[phase] + c) * cellSize[phase] + m;
+    int begin = time * width + phaseOffset[phase] + meals * mealSize[phase];
+    if (count == 0) {
+      return begin;
+    }
+    int c = Math.min(count, counts[phase]) - 1;
+    return begin + 1 + c * cellSize[phase] + (exact ? cells : 0);
   }
 
-  int countSize(int phase) {
-    return countSize[phase];
+  /** Highest count told apart in a phase. */
+  int counts(int phase) {
+    return counts[phase];
   }
 
+  /** How many numbers of cells are told apart in a phase. */
   int cellSize(int phase) {
     return cellSize[phase];
   }
 
   /** Whether a phase may end at a node, as far as the bound can tell. */
   boolean complete(Stage stage, int count, int cells) {
-    return exact
-        ? stage.complete(count, cells)
-        : count >= Math.min(stage.fewest, countSize[stage.number] - 1);
-  }
-
-  private int countAfter(Stage stage, int count) {
-    return exact ? stage.countAfter(count) : Math.min(count + 1, countSize[stage.number] - 1);
+    return count >= Math.min(stage.fewest, counts[stage.number])
+        && (!exact || (cells >= stage.minCells && cells <= stage.maxCells));
   }
 
   /** The count after one more exercise, as the bound follows it; -1 if there may be none. */
   int next(Stage stage, int count) {
-    return exact && !stage.allowsAfter(count) ? -1 : countAfter(stage, count);
+    int p = stage.number;
+    return count < counts[p] ? count + 1 : counted[p] ? -1 : count;
   }
 
   private Reach forward() {
     int phases = model.stages.length;
     int mealCount = model.mealFrom.length;
-    enter(model.stages[0], 0, 0, 1L);
-    for (int t = 1; t <= model.cells; t++) {
+    stretches[node(0, 0, 0, 0, 0)] = 1;
+    for (int t = 0; t <= model.cells; t++) {
       for (int p = 0; p < phases; p++) {
         for (int j = 0; j <= mealCount; j++) {
           long leaving = spread(model.stages[p], j, t);
           if (leaving != 0 && p + 1 < phases) {
-            enter(model.stages[p + 1], j, t, leaving);
+            stretches[node(t, p + 1, j, 0, 0)] |= leaving;
           }
         }
       }
-      work.add(width);
+      work.add(width / 8);
     }
     number();
     return this;
@@ -156,16 +172,19 @@ final class Reach {
   /** Goes on from all nodes of a phase at a time; returns the stretches with which it may end. */
   private long spread(Stage stage, int meals, int t) {
     int p = stage.number;
+    int node = node(t, p, meals, 0, 0);
+    if (stretches[node] != 0) {
+      exercises(stage, meals, next(stage, 0), 0, t, stretches[node]);
+    }
     long leaving = 0;
-    for (int c = 1; c < countSize[p]; c++) {
-      int node = node(t, p, meals, c, 0);
-      for (int m = 0; m < cellSize[p]; m++, node++) {
-        long bits = stretches[node];
+    for (int c = 1; c <= counts[p]; c++) {
+      int next = next(stage, c);
+      for (int m = 0; m < cellSize[p]; m++) {
+        long bits = stretches[++node];
         if (bits == 0) {
           continue;
         }
         leaving |= complete(stage, c, m) ? bits : 0;
-        int next = next(stage, c);
         if (next >= 0) {
           exercises(stage, meals, next, m, t, bits);
         }
@@ -177,26 +196,17 @@ final class Reach {
     return leaving;
   }
 
-  private void enter(Stage stage, int meals, int t, long bits) {
-    exercises(stage, meals, countAfter(stage, 0), 0, t, bits);
-  }
-
   private void exercises(Stage stage, int meals, int count, int cells, int t, long bits) {
-    long[] price = prices.at(stage, t);
+    Prices.Row row = prices.row(stage, t);
     long all = (1L << (model.longestStretch + 1)) - 1;
-    int done = 0;
-    for (int k = 0; k < price.length; k++) {
-      int length = stage.moveLength[k];
-      if (price[k] >= Model.INFINITE || length == done) {
-        continue;
-      }
-      done = length;
+    for (int l = 0; l < stage.lengths.length; l++) {
+      int length = stage.lengths[l];
       int end = t + length;
       if (end > latest[stage.number] || cells + length > stage.maxCells) {
-        break;
+        return;
       }
       long moved = bits << length & all;
-      if (moved != 0) {
+      if (moved != 0 && !row.none(l)) {
         stretches[node(end, stage.number, meals, count, cells + length)] |= moved;
       }
     }
@@ -207,10 +217,7 @@ final class Reach {
     if (model.breakCells > 0 && model.free(t, t + model.breakCells)) {
       stretches[node(t + model.breakCells, p, meals, count, cells)] |= 1;
     }
-    if (meals < model.mealFrom.length
-        && model.mealFrom[meals] <= t
-        && t <= model.mealTo[meals]
-        && model.free(t, t + model.mealCells[meals])) {
+    if (model.mealMayStart(meals, t)) {
       stretches[node(t + model.mealCells[meals], p, meals + 1, count, cells)] |= 1;
     }
   }
@@ -219,8 +226,7 @@ final class Reach {
     int node = 0;
     for (int t = 0; t <= model.cells; t++) {
       for (Stage stage : model.stages) {
-        int p = stage.number;
-        int end = node + countSize[p] * cellSize[p] * (model.mealFrom.length + 1);
+        int end = node + mealSize[stage.number] * (model.mealFrom.length + 1);
         for (; node < end; node++) {
           first[node] = (int) Math.min(Integer.MAX_VALUE, values);
           values += (long) Long.bitCount(stretches[node]) * stage.masks();

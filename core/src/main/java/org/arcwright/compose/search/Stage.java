@@ -1,5 +1,7 @@
 package org.arcwright.compose.search;
 
+import java.util.Arrays;
+
 /**
  * One phase in cells and bits, with the moves that lead on within it. A move is all that the bound
  * tells apart: a length, a format, and which of the phase's awaited products it needs and gains.
@@ -8,10 +10,12 @@ final class Stage {
   final int number;
   final int fewest;
 
-  /** Most exercises; where the minutes forbid more anyway, counting stops at {@code fewest}. */
+  /** Most exercises. */
   final int most;
 
+  /** Whether the minutes allow more than the most, so that labels count to the end. */
   final boolean counted;
+
   final int minCells;
   final int maxCells;
 
@@ -35,6 +39,11 @@ final class Stage {
 
   /** Moves, shortest first. */
   final int[] moveLength;
+
+  /** The lengths that moves have, ascending, and the number of the first longer move. */
+  final int[] lengths;
+
+  final int[] lengthEnds;
 
   final int[] moveFormat;
   final int[] moveGain;
@@ -79,6 +88,12 @@ final class Stage {
       moveFormat[i] = movePeers[i][0].format;
       moveGain[i] = gather(movePeers[i][0].yields);
       moveNeed[i] = gather(movePeers[i][0].needs);
+    }
+    this.lengths = Arrays.stream(moveLength).distinct().toArray();
+    this.lengthEnds = new int[lengths.length];
+    for (int k = 0, l = 0; k < moveLength.length; k++) {
+      l += moveLength[k] == lengths[l] ? 0 : 1;
+      lengthEnds[l] = k + 1;
     }
   }
 
