@@ -55,6 +55,7 @@ class HouseTest {
               "compose",
               "compose.instance",
               "compose.search",
+              "live",
               "format.tree"),
           room("shelf", "catalog", "format"));
 

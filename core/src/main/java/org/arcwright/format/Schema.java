@@ -33,6 +33,8 @@ public enum Schema implements Word {
   COMPOSITION("composition"),
   /** What a checker says of an agenda; see {@link ReviewFormat}. */
   REVIEW("review"),
+  /** A line of a progress log; see {@link LogFormat}. */
+  LOG("log"),
   /** An instance of the composition problem; see {@link InstanceFormat}. */
   INSTANCE("instance"),
   /** A solution of the composition problem; see {@link SolutionFormat}. */

@@ -66,6 +66,13 @@ class SchemaKeysTest {
           Map.entry("SolutionFormat.KEYS", "solution"),
           Map.entry("SolutionFormat.ACTIVITY", "solution/$defs/activity"),
           Map.entry("SolutionFormat.PAUSE", "solution/$defs/pause"),
+          Map.entry("LogReader.WORKSHOP", "log/$defs/workshop"),
+          Map.entry("LogEntryForm.STARTED", "log/$defs/started"),
+          Map.entry("LogEntryForm.ENDED", "log/$defs/ended"),
+          Map.entry("LogEntryForm.NOTE", "log/$defs/note"),
+          Map.entry("LogEntryForm.DECISION", "log/$defs/decision"),
+          Map.entry("LogEntryForm.ENERGY", "log/$defs/energy"),
+          Map.entry("LogEntryForm.UNDO", "log/$defs/undo"),
           Map.entry("InstanceReader.KEYS", "instance"),
           Map.entry("InstanceReader.STRETCH", "instance/properties/stretch"),
           Map.entry("InstanceReader.MEAL", "instance/properties/meals/items"),
@@ -139,7 +146,8 @@ class SchemaKeysTest {
         Arguments.of("agenda/$defs/activity/properties/format", Format.class),
         Arguments.of("agenda/$defs/pause/properties/break", AgendaReader.BreakKind.class),
         Arguments.of("composition/properties/answer", CompositionReader.Kind.class),
-        Arguments.of("solution/properties/status", SolutionFormat.StatusWord.class));
+        Arguments.of("solution/properties/status", SolutionFormat.StatusWord.class),
+        Arguments.of("log/$defs/workshop/properties/mode", Mode.class));
   }
 
   private static JsonNode at(String place) {

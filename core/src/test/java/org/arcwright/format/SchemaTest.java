@@ -77,6 +77,10 @@ class SchemaTest {
         {"exercise": "weather-report", "title": "Weather report", "phase": "open", "length": 10},
         {"break": "ordinary", "length": "PT10M"}]}
       """;
+  private static final String LOG =
+      """
+      {"at": "2026-12-03T09:34:10+01:00", "started": "weather-report", "planned": 10}
+      """;
   private static final String INSTANCE =
       """
       {"grid": 5, "cap": 10, "curve": [30, 30], "stretch": {"min": 0, "max": 10}, "breakMinutes": 0,
@@ -223,6 +227,18 @@ class SchemaTest {
         "SOLUTION ~ '\"cost\": 5, ' ~ ''",
         "SOLUTION ~ '\"break\": true' ~ '\"break\": false'",
         "SOLUTION ~ '\"id\": \"a\", ' ~ ''",
+        "LOG ~ '09:34:10+01:00' ~ '09:34:10'",
+        "LOG ~ '2026-12-03T09:34:10+01:00' ~ '9:34'",
+        "LOG ~ '\"at\": \"2026-12-03T09:34:10+01:00\", ' ~ ''",
+        "LOG ~ weather-report ~ Weather report",
+        "LOG ~ '\"planned\": 10' ~ '\"planned\": 0'",
+        "LOG ~ '\"planned\": 10' ~ '\"planned\": \"ten\"'",
+        "LOG ~ '\"planned\": 10' ~ '\"plan\": 10'",
+        "LOG ~ '\"planned\": 10' ~ '\"ended\": \"weather-report\"'",
+        "LOG ~ '\"started\": \"weather-report\", \"planned\": 10' ~ '\"energy\": 6'",
+        "LOG ~ '\"started\": \"weather-report\", \"planned\": 10' ~ '\"note\": \" \"'",
+        "LOG ~ '\"started\": \"weather-report\", \"planned\": 10' ~ '\"undo\": false'",
+        "LOG ~ '\"started\": \"weather-report\", \"planned\": 10' ~ '\"paused\": true'",
         "INSTANCE ~ '\"grid\": 5' ~ '\"grid\": 0'",
         "INSTANCE ~ '\"grid\": 5' ~ '\"grid\": 2.5'",
         "INSTANCE ~ '\"count\": [1, 2]' ~ '\"count\": [0, 2]'",
@@ -255,6 +271,7 @@ class SchemaTest {
       case AGENDA -> AGENDA;
       case COMPOSITION -> COMPOSITION;
       case REVIEW -> REVIEW;
+      case LOG -> LOG;
       case INSTANCE -> INSTANCE;
       case SOLUTION -> SOLUTION;
     };
@@ -269,6 +286,7 @@ class SchemaTest {
           case AGENDA -> AgendaFormat::read;
           case COMPOSITION -> CompositionFormat::read;
           case REVIEW -> ReviewFormat::read;
+          case LOG -> (name, line) -> LogFormat.read(name, LogSample.FIRST_LINE + line);
           case INSTANCE -> InstanceFormat::read;
           case SOLUTION -> SolutionFormat::read;
         };

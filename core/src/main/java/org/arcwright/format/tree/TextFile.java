@@ -25,6 +25,15 @@ public final class TextFile {
    * @param mostBytes a larger file is not read
    */
   public static Optional<String> read(Path file, int mostBytes, Faults faults) {
+    return bytes(file, mostBytes, faults).flatMap(bytes -> decode(bytes, faults));
+  }
+
+  /**
+   * The file's bytes, or nothing and a fault.
+   *
+   * @param mostBytes a larger file is not read
+   */
+  public static Optional<byte[]> bytes(Path file, int mostBytes, Faults faults) {
     if (Files.isDirectory(file)) {
       return refuse(faults, "directory", "name a file");
     }
@@ -39,10 +48,10 @@ public final class TextFile {
     if (bytes.length > mostBytes) {
       return refuse(faults, "file too large", "at most " + size(mostBytes) + " are read");
     }
-    return decode(bytes, faults);
+    return Optional.of(bytes);
   }
 
-  private static Optional<String> refuse(Faults faults, String what, String remedy) {
+  private static <T> Optional<T> refuse(Faults faults, String what, String remedy) {
     faults.add(0, 0, what, "", remedy);
     return Optional.empty();
   }
@@ -51,7 +60,8 @@ public final class TextFile {
     return bytes >= 1 << 20 ? (bytes >> 20) + " MB" : (bytes >> 10) + " KB";
   }
 
-  private static Optional<String> decode(byte[] bytes, Faults faults) {
+  /** The bytes as text without its byte order mark, or nothing and a fault. */
+  public static Optional<String> decode(byte[] bytes, Faults faults) {
     CharsetDecoder decoder =
         UTF_8
             .newDecoder()
