@@ -1,12 +1,10 @@
 package org.arcwright.compose;
 
 import java.time.Duration;
-import java.time.Instant;
 import java.time.InstantSource;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.BooleanSupplier;
 import org.arcwright.agenda.Agenda;
 import org.arcwright.brief.Brief;
 import org.arcwright.catalog.Catalog;
@@ -20,7 +18,6 @@ import org.arcwright.compose.reduce.CostPart;
 import org.arcwright.compose.reduce.FiguresOf;
 import org.arcwright.compose.reduce.Reducer;
 import org.arcwright.compose.reduce.Reduction;
-import org.arcwright.compose.search.Limit;
 import org.arcwright.compose.search.Search;
 import org.arcwright.compose.search.Solution;
 
@@ -60,26 +57,37 @@ public final class Composer {
   }
 
   /**
-   * As {@link #compose(Brief, Budget)}, until somebody cancels; then the best so far is the answer.
+   * As {@link #compose(Brief, Budget)}, until somebody cancels or the thread is interrupted; then
+   * the best so far is the answer, and the thread's interrupt flag stays up.
    *
    * @throws InvalidValueException if the brief names what the catalog does not have, or times that
    *     cannot be planned
    */
   public Composition compose(Brief brief, Budget budget, Cancel cancel) {
-    Instant begin = clock.instant();
-    BooleanSupplier stop = () -> cancel.requested() || elapsed(begin).compareTo(budget.time()) >= 0;
-    Reduction reduction = Reducer.reduce(brief, catalog, stop);
+    return compose(brief, budget, cancel, Listener.NONE);
+  }
+
+  /**
+   * As {@link #compose(Brief, Budget, Cancel)}, and tells a listener of each better agenda and
+   * bound.
+   *
+   * @throws InvalidValueException if the brief names what the catalog does not have, or times that
+   *     cannot be planned
+   */
+  public Composition compose(Brief brief, Budget budget, Cancel cancel, Listener listener) {
+    Allowance allowance = new Allowance(budget, cancel, clock);
+    Reduction reduction = Reducer.reduce(brief, catalog, allowance::spent);
     List<LeftOut> leftOut = leftOut(reduction);
     if (!reduction.complete()) {
       return new Composition.Stopped(Optional.empty(), 0, leftOut, reduction.instance());
     }
-    Limit limit = labels -> labels >= budget.labels() || stop.getAsBoolean();
-    Solution solution = Search.solve(reduction.instance(), limit);
+    Solution solution =
+        Search.solve(reduction.instance(), allowance.limit(), reading(reduction, listener));
     return switch (solution.status()) {
       case OPTIMAL, FEASIBLE ->
           new Composition.Composed(
               AgendaBuilder.build(reduction, solution.items()),
-              proof(solution, elapsed(begin)),
+              proof(solution, allowance.elapsed()),
               prices(reduction, solution.items()),
               leftOut,
               reduction.instance());
@@ -91,6 +99,25 @@ public final class Composer {
               solution.labels(),
               leftOut,
               reduction.instance());
+    };
+  }
+
+  /** Passes on what a search tells, its items read as agendas. */
+  private static org.arcwright.compose.search.Listener reading(
+      Reduction reduction, Listener listener) {
+    if (listener == Listener.NONE) {
+      return org.arcwright.compose.search.Listener.NONE;
+    }
+    return new org.arcwright.compose.search.Listener() {
+      @Override
+      public void incumbent(long cost, List<Item> items) {
+        listener.incumbent(AgendaBuilder.build(reduction, items), cost);
+      }
+
+      @Override
+      public void bound(long cost) {
+        listener.bound(cost);
+      }
     };
   }
 
@@ -107,10 +134,6 @@ public final class Composer {
     List<Finding> findings = Checker.check(reduction.instance(), items).findings();
     return new Review(
         new Remarks(reduction, agenda).on(findings), FiguresOf.items(reduction, items));
-  }
-
-  private Duration elapsed(Instant begin) {
-    return Duration.between(begin, clock.instant());
   }
 
   private static Proof proof(Solution solution, Duration time) {

@@ -71,7 +71,7 @@ final class Diagnosis {
         causes.size() == 1 && reduction.leftOut().size() == reduction.catalog().exercises().size();
     if (nothing) {
       reasons.add(
-          "All %d exercises are left out for the same reason: %s."
+          "All %s exercises are left out for the same reason: %s."
               .formatted(reduction.leftOut().size(), causes.iterator().next()));
     }
     return nothing;
@@ -113,7 +113,7 @@ final class Diagnosis {
                 Comparator.<Map.Entry<String, Integer>>comparingInt(entry -> -entry.getValue())
                     .thenComparing(Map.Entry::getKey))
             .orElseThrow();
-    return "; the brief leaves out %d of its kind, %d for this reason: %s"
+    return "; the brief leaves out %s of its kind, %s for this reason: %s"
         .formatted(all, most.getValue(), most.getKey());
   }
 
@@ -143,7 +143,7 @@ final class Diagnosis {
     int pauses = Math.max(0, stretches - 1 - instance.meals().size());
     if (pauses > 0 && instance.breakMinutes() == 0) {
       reasons.add(
-          "Exercises take at least %d minutes, and without any breaks people work at most %d. Allow breaks."
+          "Exercises take at least %s minutes, and without any breaks people work at most %s. Allow breaks."
               .formatted(exercises, instance.stretch().max() * (instance.meals().size() + 1)));
       return;
     }
@@ -153,7 +153,7 @@ final class Diagnosis {
     int all = exercises + breaks + buffer;
     if (all > instance.cap()) {
       reasons.add(
-          "The shortest agenda takes at least %d minutes (exercises %d, breaks %d, buffer %d); the time at hand is %d."
+          "The shortest agenda takes at least %s minutes (exercises %s, breaks %s, buffer %s); the time at hand is %s."
               .formatted(all, exercises, breaks, buffer, instance.cap()));
     }
   }
@@ -206,7 +206,7 @@ final class Diagnosis {
       int end = pin.at() + shortest(pin);
       if (i + 1 < pins.size() && end > pins.get(i + 1).at()) {
         reasons.add(
-            "%s at %s lasts at least %d minutes, so %s cannot start at %s."
+            "%s at %s lasts at least %s minutes, so %s cannot start at %s."
                 .formatted(
                     words.title(pin.id()),
                     words.time(pin.at()),
@@ -216,7 +216,7 @@ final class Diagnosis {
       }
       if (end > instance.cap()) {
         reasons.add(
-            "%s at %s lasts at least %d minutes and would end after the workshop does."
+            "%s at %s lasts at least %s minutes and would end after the workshop does."
                 .formatted(words.title(pin.id()), words.time(pin.at()), shortest(pin)));
       }
     }
@@ -226,7 +226,7 @@ final class Diagnosis {
     for (Meal meal : instance.meals()) {
       if (meal.from() > meal.to() || meal.from() + meal.minutes() >= instance.cap()) {
         reasons.add(
-            "The meal of %d minutes can start at %s at the earliest; after it must come an exercise, and the workshop ends at %s."
+            "The meal of %s minutes can start at %s at the earliest; after it must come an exercise, and the workshop ends at %s."
                 .formatted(meal.minutes(), words.time(meal.from()), words.time(instance.cap())));
       }
     }
@@ -234,7 +234,7 @@ final class Diagnosis {
 
   private void allTogether() {
     reasons.add(
-        "Each part can be had by itself, but not all together: the phases with what they must leave, %d minutes in all, at most %d without a break, and what the brief wishes for. Give it more time, or take a wish back."
+        "Each part can be had by itself, but not all together: the phases with what they must leave, %s minutes in all, at most %s without a break, and what the brief wishes for. Give it more time, or take a wish back."
             .formatted(instance.cap(), instance.stretch().max()));
   }
 

@@ -62,7 +62,7 @@ final class Remarks {
               : "It closes with a break; leave that out, or close with an exercise.";
     } else if (finding instanceof Finding.OverCap over) {
       text =
-          "Exercises of %d, breaks of %d and a buffer of %d minutes make %d; the time at hand is %d. Shorten or leave out something."
+          "Exercises of %s, breaks of %s and a buffer of %s minutes make %s; the time at hand is %s. Shorten or leave out something."
               .formatted(
                   over.exercises(),
                   over.breaks(),
@@ -86,7 +86,7 @@ final class Remarks {
                   words.time(repeated.earlier()));
     } else if (finding instanceof Finding.LengthNotAllowed length) {
       text =
-          "%s at %s lasts %d minutes; for %d people it takes %s."
+          "%s at %s lasts %s minutes; for %s people it takes %s."
               .formatted(
                   words.title(length.id()),
                   words.time(length.at()),
@@ -148,7 +148,7 @@ final class Remarks {
                   range(count.bounds()));
     } else if (finding instanceof Finding.PhaseMinutes minutes) {
       text =
-          "%s takes %d minutes in all; right is %s."
+          "%s takes %s minutes in all; right is %s."
               .formatted(words.phase(minutes.phase()), minutes.minutes(), range(minutes.bounds()));
     } else if (finding instanceof Finding.YieldMissing missing) {
       text =
@@ -198,9 +198,9 @@ final class Remarks {
     if (finding instanceof Finding.BreakLength pause) {
       text =
           pause.allowed().isEmpty()
-              ? "The break at %s lasts %d minutes; this brief has no break there."
+              ? "The break at %s lasts %s minutes; this brief has no break there."
                   .formatted(words.time(pause.at()), pause.length())
-              : "The break at %s lasts %d minutes; this brief wants %s."
+              : "The break at %s lasts %s minutes; this brief wants %s."
                   .formatted(words.time(pause.at()), pause.length(), Wording.or(pause.allowed()));
     } else if (finding instanceof Finding.SideBySide twice) {
       text =
@@ -208,11 +208,11 @@ final class Remarks {
               .formatted(words.time(twice.at()));
     } else if (finding instanceof Finding.StretchTooLong stretch) {
       text =
-          "From %s on people work %d minutes without a break; at most %d are right. Put a break in between."
+          "From %s on people work %s minutes without a break; at most %s are right. Put a break in between."
               .formatted(words.time(stretch.at()), stretch.minutes(), stretch.most());
     } else if (finding instanceof Finding.MealElsewhere meal) {
       text =
-          "The meal of %d minutes starts at %s; it should start between %s and %s."
+          "The meal of %s minutes starts at %s; it should start between %s and %s."
               .formatted(
                   meal.meal().minutes(),
                   words.time(meal.at()),
@@ -220,7 +220,7 @@ final class Remarks {
                   words.time(meal.meal().to()));
     } else if (finding instanceof Finding.MealMissing meal) {
       text =
-          "The meal of %d minutes is missing; start it between %s and %s."
+          "The meal of %s minutes is missing; start it between %s and %s."
               .formatted(
                   meal.meal().minutes(),
                   words.time(meal.meal().from()),

@@ -8,8 +8,11 @@ import static org.assertj.core.api.InstanceOfAssertFactories.type;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.stream.IntStream;
 import org.arcwright.agenda.Agenda;
 import org.arcwright.brief.Brief;
@@ -17,6 +20,8 @@ import org.arcwright.brief.Wishes;
 import org.arcwright.compose.Composition.Composed;
 import org.arcwright.compose.Composition.NothingFits;
 import org.arcwright.compose.Composition.Stopped;
+import org.arcwright.compose.reduce.Crowd;
+import org.arcwright.compose.reduce.Sample;
 import org.junit.jupiter.api.Test;
 
 class ComposerTest {
@@ -114,6 +119,64 @@ class ComposerTest {
   @Test
   void who_cancels_gets_what_is_there() {
     assertThat(composer.compose(brief, Budget.USUAL, () -> true)).isInstanceOf(Stopped.class);
+  }
+
+  @Test
+  void a_thread_that_is_interrupted_gets_what_is_there_and_stays_interrupted() {
+    Thread.currentThread().interrupt();
+    Composition answer = composer.compose(brief, Budget.USUAL);
+
+    assertThat(Thread.interrupted()).isTrue();
+    assertThat(answer).isInstanceOf(Stopped.class);
+  }
+
+  @Test
+  void who_cancels_on_the_first_agenda_gets_that_one_with_a_bound() {
+    Composer large = Composer.of(Sample.only(Crowd.exercises(300)));
+    Brief day = brief(480).build();
+    AtomicReference<Agenda> first = new AtomicReference<>();
+    Listener listener =
+        new Listener() {
+          @Override
+          public void incumbent(Agenda agenda, long cost) {
+            first.compareAndSet(null, agenda);
+          }
+        };
+
+    Composition answer = large.compose(day, Budget.USUAL, () -> first.get() != null, listener);
+
+    Composed composed = (Composed) answer;
+    assertThat(composed.agenda()).isEqualTo(first.get());
+    assertThat(composed.proof().best()).isFalse();
+    assertThat(composed.proof().bound()).isPositive().isLessThanOrEqualTo(composed.proof().cost());
+  }
+
+  @Test
+  void a_listener_hears_of_better_agendas_and_higher_bounds_until_they_meet() {
+    List<Agenda> agendas = new ArrayList<>();
+    List<Long> costs = new ArrayList<>();
+    List<Long> bounds = new ArrayList<>();
+    Listener listener =
+        new Listener() {
+          @Override
+          public void incumbent(Agenda agenda, long cost) {
+            agendas.add(agenda);
+            costs.add(cost);
+          }
+
+          @Override
+          public void bound(long cost) {
+            bounds.add(cost);
+          }
+        };
+
+    Composed composed = (Composed) composer.compose(brief, Budget.USUAL, Cancel.NEVER, listener);
+
+    assertThat(agendas).last().isEqualTo(composed.agenda());
+    assertThat(agendas).allMatch(agenda -> composer.check(agenda, brief).fits());
+    assertThat(costs).isSortedAccordingTo(Comparator.reverseOrder());
+    assertThat(bounds).isSorted();
+    assertThat(costs).last().isEqualTo(bounds.get(bounds.size() - 1));
   }
 
   @Test

@@ -44,7 +44,7 @@ public sealed interface Finding {
 
     @Override
     public String text() {
-      return "%s starts at %d; it has to start at %d, %s."
+      return "%s starts at %s; it has to start at %s, %s."
           .formatted(
               what, at, expected, expected == 0 ? "the beginning" : "where the item before ends");
     }
@@ -59,7 +59,7 @@ public sealed interface Finding {
 
     @Override
     public String text() {
-      return "The break at %d %s the list; an exercise has to stand %s it."
+      return "The break at %s %s the list; an exercise has to stand %s it."
           .formatted(at, opens ? "opens" : "closes", opens ? "before" : "after");
     }
   }
@@ -73,7 +73,7 @@ public sealed interface Finding {
 
     @Override
     public String text() {
-      return "Exercise %s at %d is not among the candidates; use one that is.".formatted(id, at);
+      return "Exercise %s at %s is not among the candidates; use one that is.".formatted(id, at);
     }
   }
 
@@ -86,7 +86,7 @@ public sealed interface Finding {
 
     @Override
     public String text() {
-      return "Exercise %s at %d stands at %d already; use another one here."
+      return "Exercise %s at %s stands at %s already; use another one here."
           .formatted(id, at, earlier);
     }
   }
@@ -106,7 +106,7 @@ public sealed interface Finding {
 
     @Override
     public String text() {
-      return "Exercise %s at %d lasts %d; it may last %s."
+      return "Exercise %s at %s lasts %s; it may last %s."
           .formatted(id, at, length, Words.or(allowed));
     }
   }
@@ -120,7 +120,7 @@ public sealed interface Finding {
 
     @Override
     public String text() {
-      return "Exercise %s at %d is in phase %d; the phases are numbered from 0 to %d."
+      return "Exercise %s at %s is in phase %s; the phases are numbered from 0 to %s."
           .formatted(id, at, phase, last);
     }
   }
@@ -134,7 +134,7 @@ public sealed interface Finding {
 
     @Override
     public String text() {
-      return "Exercise %s at %d is in phase %s, after an exercise of phase %s; move it before that phase."
+      return "Exercise %s at %s is in phase %s, after an exercise of phase %s; move it before that phase."
           .formatted(id, at, phase, begun);
     }
   }
@@ -154,7 +154,7 @@ public sealed interface Finding {
 
     @Override
     public String text() {
-      return "Exercise %s at %d is of kind %s; phase %s takes %s."
+      return "Exercise %s at %s is of kind %s; phase %s takes %s."
           .formatted(id, at, kind, phase, Words.or(new TreeSet<>(kinds)));
     }
   }
@@ -168,7 +168,7 @@ public sealed interface Finding {
 
     @Override
     public String text() {
-      return "Phase %s, up to %d, counts %d exercises; right is %s."
+      return "Phase %s, up to %s, counts %s exercises; right is %s."
           .formatted(phase, at, count, Words.within(bounds));
     }
   }
@@ -182,7 +182,7 @@ public sealed interface Finding {
 
     @Override
     public String text() {
-      return "Phase %s, up to %d, holds %d minutes of exercises; right is %s."
+      return "Phase %s, up to %s, holds %s minutes of exercises; right is %s."
           .formatted(phase, at, minutes, Words.within(bounds));
     }
   }
@@ -196,7 +196,7 @@ public sealed interface Finding {
 
     @Override
     public String text() {
-      return "Exercise %s at %d needs %s, which nothing before it yields; put an exercise that yields it before."
+      return "Exercise %s at %s needs %s, which nothing before it yields; put an exercise that yields it before."
           .formatted(id, at, product);
     }
   }
@@ -210,7 +210,7 @@ public sealed interface Finding {
 
     @Override
     public String text() {
-      return "Phase %s ends at %d without %s; put an exercise that yields it in or before the phase."
+      return "Phase %s ends at %s without %s; put an exercise that yields it in or before the phase."
           .formatted(phase, at, product);
     }
   }
@@ -230,8 +230,8 @@ public sealed interface Finding {
     @Override
     public String text() {
       return allowed.isEmpty()
-          ? "The break at %d lasts %d; no break is left to be taken here.".formatted(at, length)
-          : "The break at %d lasts %d; it may last %s.".formatted(at, length, Words.or(allowed));
+          ? "The break at %s lasts %s; no break is left to be taken here.".formatted(at, length)
+          : "The break at %s lasts %s; it may last %s.".formatted(at, length, Words.or(allowed));
     }
   }
 
@@ -244,7 +244,7 @@ public sealed interface Finding {
 
     @Override
     public String text() {
-      return "The break at %d follows a break; put an exercise between them.".formatted(at);
+      return "The break at %s follows a break; put an exercise between them.".formatted(at);
     }
   }
 
@@ -257,7 +257,7 @@ public sealed interface Finding {
 
     @Override
     public String text() {
-      return "The stretch from %d holds %d minutes of exercises; at most %d may pass without a break."
+      return "The stretch from %s holds %s minutes of exercises; at most %s may pass without a break."
           .formatted(at, minutes, most);
     }
   }
@@ -271,7 +271,7 @@ public sealed interface Finding {
 
     @Override
     public String text() {
-      return "The meal of %d minutes starts at %d; it may start from %d to %d."
+      return "The meal of %s minutes starts at %s; it may start from %s to %s."
           .formatted(meal.minutes(), at, meal.from(), meal.to());
     }
   }
@@ -290,7 +290,7 @@ public sealed interface Finding {
 
     @Override
     public String text() {
-      return "The meal of %d minutes is missing; start it from %d to %d."
+      return "The meal of %s minutes is missing; start it from %s to %s."
           .formatted(meal.minutes(), meal.from(), meal.to());
     }
   }
@@ -309,7 +309,7 @@ public sealed interface Finding {
 
     @Override
     public String text() {
-      return "Exercises of %d, breaks of %d and a buffer of %d minutes make %d; the cap is %d."
+      return "Exercises of %s, breaks of %s and a buffer of %s minutes make %s; the cap is %s."
           .formatted(exercises, breaks, buffer, exercises + breaks + buffer, cap);
     }
   }
@@ -341,7 +341,7 @@ public sealed interface Finding {
 
     @Override
     public String text() {
-      return "Exercise %s starts at %d; it has to start at %d.".formatted(id, at, pinned);
+      return "Exercise %s starts at %s; it has to start at %s.".formatted(id, at, pinned);
     }
   }
 }

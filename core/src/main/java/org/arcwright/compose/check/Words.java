@@ -26,10 +26,10 @@ final class Words {
   /** {@code from 5 to 25}, {@code exactly 5}, or that nothing lies between. */
   static String within(Bounds bounds) {
     if (bounds.min() > bounds.max()) {
-      return "at least %d and at most %d, so nothing".formatted(bounds.min(), bounds.max());
+      return "at least %s and at most %s, so nothing".formatted(bounds.min(), bounds.max());
     }
     return bounds.min() == bounds.max()
         ? "exactly " + bounds.min()
-        : "from %d to %d".formatted(bounds.min(), bounds.max());
+        : "from %s to %s".formatted(bounds.min(), bounds.max());
   }
 }
