@@ -33,7 +33,7 @@ public final class SpeedTable {
     table.measure(args[0], args[1]);
     table.fill();
     if (!args[2].equals(NONE)) {
-      table.peers(Double.parseDouble(args[2]), args[1]);
+      table.peers(Double.parseDouble(args[2]));
     }
     String text = String.join("\n", table.lines) + "\n";
     Files.writeString(Path.of(args[3]), text);
@@ -90,21 +90,18 @@ public final class SpeedTable {
     }
   }
 
-  private void peers(double seconds, String sizes) {
-    for (String size : List.of("150/180", "150/480")) {
-      Double median = medians.get(size + " proof");
-      if (median != null) {
-        for (Peer peer : Peer.values()) {
+  private void peers(double seconds) {
+    for (Peer peer : Peer.values()) {
+      peer.agree();
+      for (String size : List.of("150/180", "150/480")) {
+        Double median = medians.get(size + " proof");
+        if (median != null) {
           Peer.Answer answer = peer.solve(Size.of(size).instances(false)[0], seconds);
+          double took = answer.seconds() * 1000;
           lines.add(
               "| %s %s: %s | %s | ≥ 1000 times | %s times %s proof |"
                   .formatted(
-                      size,
-                      peer.title(),
-                      answer.said(),
-                      number(answer.milliseconds()),
-                      number(answer.milliseconds() / median),
-                      size));
+                      size, peer.title(), answer, number(took), number(took / median), size));
         }
       }
     }
