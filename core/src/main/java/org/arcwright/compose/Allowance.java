@@ -26,9 +26,16 @@ final class Allowance {
 
   /** Whether to stop now, whatever is being done. */
   boolean spent() {
-    return cancel.requested()
-        || Thread.currentThread().isInterrupted()
-        || elapsed().compareTo(budget.time()) >= 0;
+    return elapsed().compareTo(budget.time()) >= 0 || cancelled();
+  }
+
+  /** Whether to wait for others no longer: half of the time is over, or nothing is left. */
+  boolean halfSpent() {
+    return elapsed().multipliedBy(2).compareTo(budget.time()) >= 0 || cancelled();
+  }
+
+  private boolean cancelled() {
+    return cancel.requested() || Thread.currentThread().isInterrupted();
   }
 
   /** The limit of the next search; charge its labels when it is over. */

@@ -16,9 +16,7 @@ import org.arcwright.compose.reduce.AgendaBuilder;
 import org.arcwright.compose.reduce.AgendaReader;
 import org.arcwright.compose.reduce.CostPart;
 import org.arcwright.compose.reduce.FiguresOf;
-import org.arcwright.compose.reduce.Reducer;
 import org.arcwright.compose.reduce.Reduction;
-import org.arcwright.compose.search.Search;
 import org.arcwright.compose.search.Solution;
 
 /**
@@ -29,10 +27,12 @@ import org.arcwright.compose.search.Solution;
 public final class Composer {
   private final Catalog catalog;
   private final InstantSource clock;
+  private final Steps steps;
 
-  private Composer(Catalog catalog, InstantSource clock) {
+  private Composer(Catalog catalog, InstantSource clock, Steps steps) {
     this.catalog = catalog;
     this.clock = clock;
+    this.steps = steps;
   }
 
   /** A composer that keeps its time budget by the system's clock. */
@@ -42,7 +42,17 @@ public final class Composer {
 
   /** A composer that keeps its time budget by that clock; nothing else depends on it. */
   public static Composer of(Catalog catalog, InstantSource clock) {
-    return new Composer(catalog, clock);
+    return new Composer(catalog, clock, Steps.PLAIN);
+  }
+
+  /** The same composer with other steps. */
+  Composer with(Steps others) {
+    return new Composer(catalog, clock, others);
+  }
+
+  /** An allowance that begins now. */
+  Allowance allowance(Budget budget, Cancel cancel) {
+    return new Allowance(budget, cancel, clock);
   }
 
   /**
@@ -75,14 +85,17 @@ public final class Composer {
    *     cannot be planned
    */
   public Composition compose(Brief brief, Budget budget, Cancel cancel, Listener listener) {
-    Allowance allowance = new Allowance(budget, cancel, clock);
-    Reduction reduction = Reducer.reduce(brief, catalog, allowance::spent);
+    return compose(brief, allowance(budget, cancel), listener);
+  }
+
+  Composition compose(Brief brief, Allowance allowance, Listener listener) {
+    Reduction reduction = steps.reduce(brief, catalog, allowance::spent);
     List<LeftOut> leftOut = leftOut(reduction);
     if (!reduction.complete()) {
       return new Composition.Stopped(Optional.empty(), 0, leftOut, reduction.instance());
     }
     Solution solution =
-        Search.solve(reduction.instance(), allowance.limit(), reading(reduction, listener));
+        steps.solve(reduction.instance(), allowance.limit(), reading(reduction, listener));
     return switch (solution.status()) {
       case OPTIMAL, FEASIBLE ->
           new Composition.Composed(
@@ -129,7 +142,7 @@ public final class Composer {
    *     cannot be planned
    */
   public Review check(Agenda agenda, Brief brief) {
-    Reduction reduction = Reducer.reduce(brief, catalog, () -> false);
+    Reduction reduction = steps.reduce(brief, catalog, () -> false);
     List<Item> items = AgendaReader.items(reduction, agenda);
     List<Finding> findings = Checker.check(reduction.instance(), items).findings();
     return new Review(

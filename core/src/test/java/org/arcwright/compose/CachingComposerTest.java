@@ -6,13 +6,17 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.time.Duration;
 import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.stream.IntStream;
 import org.arcwright.brief.Brief;
 import org.arcwright.catalog.InvalidValueException;
 import org.arcwright.catalog.Mode;
+import org.arcwright.compose.CachingComposer.Use;
+import org.arcwright.compose.Composition.Composed;
 import org.arcwright.compose.reduce.Sample;
 import org.junit.jupiter.api.Test;
 
@@ -25,7 +29,7 @@ class CachingComposerTest {
     CachingComposer caching = CachingComposer.of(composer, 10_000);
     Composition first = caching.compose(brief(90), Budget.USUAL);
     assertThat(caching.compose(brief(90), Budget.USUAL)).isSameAs(first);
-    assertThat(caching.statistics()).isEqualTo(new CachingComposer.Statistics(1, 1, 0, 1));
+    assertThat(caching.statistics().answers()).isEqualTo(new Use(1, 1, 0, 1));
   }
 
   @Test
@@ -34,14 +38,14 @@ class CachingComposerTest {
     assertThat(caching.compose(brief(25), Budget.USUAL))
         .isInstanceOf(Composition.NothingFits.class);
     caching.compose(brief(25), Budget.USUAL);
-    assertThat(caching.statistics().remembered()).isEqualTo(1);
+    assertThat(caching.statistics().answers().found()).isEqualTo(1);
   }
 
   @Test
   void an_answer_without_proof_is_not_remembered() {
     CachingComposer caching = CachingComposer.of(composer, 10_000);
     caching.compose(brief(90), new Budget(1, Duration.ofSeconds(10)));
-    assertThat(caching.statistics().kept()).isZero();
+    assertThat(caching.statistics().answers().kept()).isZero();
     assertThat(caching.compose(brief(90), Budget.USUAL)).isInstanceOf(Composition.Composed.class);
   }
 
@@ -54,7 +58,7 @@ class CachingComposerTest {
       assertThatThrownBy(() -> caching.compose(wrong, Budget.USUAL))
           .isInstanceOf(InvalidValueException.class);
     }
-    assertThat(caching.statistics().kept()).isZero();
+    assertThat(caching.statistics().answers().kept()).isZero();
   }
 
   @Test
@@ -62,7 +66,97 @@ class CachingComposerTest {
     Composition one = composer.compose(brief(90), Budget.USUAL);
     CachingComposer caching = CachingComposer.of(composer, one.instance().candidates().size() + 1);
     IntStream.of(90, 95, 100).forEach(cap -> caching.compose(brief(cap), Budget.USUAL));
-    assertThat(caching.statistics().kept()).isLessThanOrEqualTo(1);
+    assertThat(caching.statistics().answers().kept()).isLessThanOrEqualTo(1);
+  }
+
+  @Test
+  void briefs_that_differ_in_words_alone_share_a_solution() {
+    CachingComposer caching = CachingComposer.of(composer, 10_000);
+    Composed first = (Composed) caching.compose(brief(90), Budget.USUAL);
+    Brief renamed =
+        Brief.builder("Another name", Sample.GOAL, Mode.REMOTE, 8, Duration.ofMinutes(90)).build();
+
+    Composed second = (Composed) caching.compose(renamed, Budget.USUAL);
+
+    assertThat(second.agenda().title()).isEqualTo("Another name");
+    assertThat(second.agenda().items()).isEqualTo(first.agenda().items());
+    assertThat(caching.statistics().solutions()).isEqualTo(new Use(1, 1, 0, 1));
+  }
+
+  @Test
+  void a_brief_is_reduced_once_though_its_answer_is_not_remembered() {
+    CachingComposer caching = CachingComposer.of(composer, 10_000);
+    caching.compose(brief(90), new Budget(1, Duration.ofSeconds(10)));
+    caching.compose(brief(90), Budget.USUAL);
+
+    assertThat(caching.statistics().reductions()).isEqualTo(new Use(1, 1, 0, 1));
+  }
+
+  @Test
+  void who_waits_for_anothers_search_may_still_cancel() throws Exception {
+    Brief day = Sample.brief(480).build();
+    CountDownLatch searching = new CountDownLatch(1);
+    AtomicBoolean enough = new AtomicBoolean();
+    CachingComposer caching = CachingComposer.of(composer, 10_000);
+    ExecutorService threads = Executors.newSingleThreadExecutor();
+    try {
+      Future<Composition> first =
+          threads.submit(
+              () ->
+                  caching.compose(
+                      day,
+                      Budget.of(Duration.ofMinutes(5)),
+                      () -> {
+                        searching.countDown();
+                        return !hold(enough);
+                      }));
+      searching.await();
+
+      Composition impatient = caching.compose(day, Budget.of(Duration.ofMinutes(5)), () -> true);
+
+      assertThat(impatient).isInstanceOf(Composition.Stopped.class);
+      enough.set(true);
+      assertThat(first.get()).isInstanceOf(Composition.Stopped.class);
+    } finally {
+      threads.shutdownNow();
+    }
+  }
+
+  /** Keeps a search where it is until there is enough of it. */
+  private static boolean hold(AtomicBoolean enough) {
+    while (!enough.get()) {
+      Thread.onSpinWait();
+    }
+    return false;
+  }
+
+  @Test
+  void who_waits_in_vain_searches_with_the_other_half_of_the_budget() throws Exception {
+    CountDownLatch searching = new CountDownLatch(1);
+    AtomicBoolean enough = new AtomicBoolean();
+    CachingComposer caching = CachingComposer.of(composer, 10_000);
+    ExecutorService threads = Executors.newSingleThreadExecutor();
+    try {
+      Future<Composition> first =
+          threads.submit(
+              () ->
+                  caching.compose(
+                      brief(90),
+                      Budget.of(Duration.ofMinutes(5)),
+                      () -> {
+                        searching.countDown();
+                        return !hold(enough);
+                      }));
+      searching.await();
+
+      Composition second = caching.compose(brief(90), Budget.of(Duration.ofSeconds(2)));
+
+      assertThat(second).isInstanceOf(Composed.class);
+      enough.set(true);
+      first.get();
+    } finally {
+      threads.shutdownNow();
+    }
   }
 
   @Test
@@ -80,7 +174,7 @@ class CachingComposerTest {
     } finally {
       threads.shutdownNow();
     }
-    assertThat(caching.statistics().searched()).isEqualTo(1);
+    assertThat(caching.statistics().answers().missed()).isEqualTo(1);
   }
 
   private static Brief brief(int cap) {

@@ -133,7 +133,6 @@ class ComposerTest {
   @Test
   void who_cancels_on_the_first_agenda_gets_that_one_with_a_bound() {
     Composer large = Composer.of(Sample.only(Crowd.exercises(300)));
-    Brief day = brief(480).build();
     AtomicReference<Agenda> first = new AtomicReference<>();
     Listener listener =
         new Listener() {
@@ -143,7 +142,7 @@ class ComposerTest {
           }
         };
 
-    Composition answer = large.compose(day, Budget.USUAL, () -> first.get() != null, listener);
+    Composition answer = large.compose(brief, Budget.USUAL, () -> first.get() != null, listener);
 
     Composed composed = (Composed) answer;
     assertThat(composed.agenda()).isEqualTo(first.get());

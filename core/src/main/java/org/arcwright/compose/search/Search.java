@@ -61,6 +61,7 @@ public final class Search {
     boolean proven;
     try {
       setting.dive();
+      work.ask();
       proven = setting.prove();
     } catch (Work.Stopped stopped) {
       proven = false;

@@ -20,10 +20,19 @@ final class Work {
   void add(long steps) {
     done += steps;
     if (done >= nextAsk) {
-      nextAsk = done + INTERVAL;
-      if (limit.reached(done)) {
-        throw new Stopped();
-      }
+      ask();
+    }
+  }
+
+  /**
+   * Asks at once.
+   *
+   * @throws Stopped if the limit is reached
+   */
+  void ask() {
+    nextAsk = done + INTERVAL;
+    if (limit.reached(done)) {
+      throw new Stopped();
     }
   }
 
