@@ -31,8 +31,6 @@ import org.arcwright.format.tree.Values;
 final class BriefReader {
   private static final Keys KEYS =
       Keys.of(
-          "format: arcwright-brief",
-          "version: 1",
           "title: Winter planning",
           "goal: choose-a-direction",
           "people: 12",
@@ -48,7 +46,9 @@ final class BriefReader {
           "buffer",
           "given",
           "wishes",
-          "own-items");
+          "own-items",
+          "format: arcwright-brief",
+          "version: 1");
   private static final Keys PEOPLE = Keys.of("count: 12", "acquainted", "openness");
 
   private final Optional<Catalog> catalog;

@@ -13,8 +13,6 @@ import org.arcwright.format.tree.Node;
 final class InstanceReader {
   private static final Keys KEYS =
       Keys.of(
-          "format: \"arcwright-instance\"",
-          "version: 1",
           "grid: 5",
           "cap: 180",
           "curve: [30, 30, 32]",
@@ -28,7 +26,9 @@ final class InstanceReader {
           "candidates",
           "include",
           "pins",
-          "weights");
+          "weights",
+          "format: \"arcwright-instance\"",
+          "version: 1");
   private static final Keys STRETCH = Keys.of("min: 30", "max: 60");
   private static final Keys MEAL = Keys.of("from: 120", "to: 150", "minutes: 45");
   private static final Keys PHASE =
