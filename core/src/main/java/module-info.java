@@ -11,6 +11,7 @@ module org.arcwright.core {
   exports org.arcwright.catalog;
   exports org.arcwright.compose;
   exports org.arcwright.compose.check;
+  exports org.arcwright.compose.explain;
   exports org.arcwright.compose.instance;
   exports org.arcwright.compose.search;
   exports org.arcwright.format;

@@ -2,6 +2,8 @@ package org.arcwright.cli;
 
 import java.nio.file.Path;
 import java.time.Duration;
+import java.time.Instant;
+import java.time.InstantSource;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -19,6 +21,9 @@ import org.arcwright.compose.Budget;
 import org.arcwright.compose.Composer;
 import org.arcwright.compose.Composition;
 import org.arcwright.compose.Composition.Composed;
+import org.arcwright.compose.Composition.NothingFits;
+import org.arcwright.compose.explain.Clash;
+import org.arcwright.compose.explain.Explainer;
 import org.arcwright.format.AgendaFormat;
 import org.arcwright.format.BriefFormat;
 import org.arcwright.format.InstanceFormat;
@@ -36,6 +41,8 @@ import picocli.CommandLine.Parameters;
     },
     sortOptions = false)
 final class ComposeCommand implements Callable<Integer> {
+  private static final InstantSource CLOCK = InstantSource.system();
+
   @Parameters(index = "0", paramLabel = "BRIEF", description = "the brief, in YAML or JSON")
   private Path briefFile = Path.of("");
 
@@ -82,13 +89,14 @@ final class ComposeCommand implements Callable<Integer> {
     refuseOverwriting(outFile, instanceFile);
     Catalog catalog = catalogs.read(more, terminal).catalog();
     Brief brief = BriefFormat.read(briefFile, catalog);
+    Instant begin = CLOCK.instant();
     Composition composition = compose(brief, catalog);
     instanceFile.ifPresent(file -> file.write(InstanceFormat.write(composition.instance())));
     if (composition instanceof Composed composed) {
       write(new Answer(brief, catalog, composed), outFile);
       return Exit.DONE;
     }
-    writeNone(composition, catalog);
+    writeNone(composition, clash(brief, composition, catalog, begin), catalog);
     outFile.ifPresent(file -> terminal.err().println("Nothing written to " + file.path() + "."));
     return Exit.NEGATIVE;
   }
@@ -140,7 +148,21 @@ final class ComposeCommand implements Callable<Integer> {
     return format.or(() -> out.flatMap(file -> Output.ofFile(file.toString()))).orElse(Output.TEXT);
   }
 
-  private void writeNone(Composition composition, Catalog catalog) {
-    terminal.out().print(NoAgenda.write(composition, catalog, terminal.width(), leftOut));
+  /** What clashes where nothing fits, looked for with what is left of the budget. */
+  private Optional<Clash> clash(
+      Brief brief, Composition composition, Catalog catalog, Instant begin) {
+    Duration left = budget.time().minus(Duration.between(begin, CLOCK.instant()));
+    if (!(composition instanceof NothingFits nothing) || left.isNegative() || left.isZero()) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        Progress.during(
+            terminal,
+            left,
+            () -> Explainer.of(catalog).whyNothingFits(brief, nothing, Budget.of(left))));
+  }
+
+  private void writeNone(Composition composition, Optional<Clash> clash, Catalog catalog) {
+    terminal.out().print(NoAgenda.write(composition, clash, catalog, terminal.width(), leftOut));
   }
 }

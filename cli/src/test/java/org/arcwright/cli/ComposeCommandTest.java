@@ -108,7 +108,10 @@ class ComposeCommandTest {
     Run run = Run.of("compose", brief, "--out", out);
 
     assertThat(run.code()).isEqualTo(Exit.NEGATIVE);
-    assertThat(run.out()).startsWith("No agenda fits this brief.\n- ").contains("15.");
+    assertThat(run.out())
+        .startsWith("No agenda fits this brief.\n- ")
+        .contains("\n- 15 min in all, breaks and buffer included\n")
+        .contains("\n 1. ", " more: ", "In the brief: cap: ", "Then: 09:00 ");
     assertThat(run.err()).isEqualTo("Nothing written to " + out + ".\n");
     assertThat(out).doesNotExist();
   }

@@ -233,9 +233,7 @@ final class Diagnosis {
   }
 
   private void allTogether() {
-    reasons.add(
-        "Each part can be had by itself, but not all together: the phases with what they must leave, %s minutes in all, at most %s without a break, and what the brief wishes for. Give it more time, or take a wish back."
-            .formatted(instance.cap(), instance.stretch().max()));
+    reasons.add("Each part can be had by itself, but not all together.");
   }
 
   private int shortest(Pin pin) {

@@ -2,9 +2,12 @@ package org.arcwright.format;
 
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.OptionalInt;
 import org.arcwright.brief.Brief;
 import org.arcwright.catalog.Catalog;
 import org.arcwright.format.tree.JsonWriter;
+import org.arcwright.format.tree.Node;
+import org.arcwright.format.tree.Node.Sequence;
 import org.arcwright.format.tree.YamlWriter;
 
 /**
@@ -74,5 +77,32 @@ public final class BriefFormat {
   /** The brief in JSON, for other programs: as {@link #write}, under a header. */
   public static String writeJson(Brief brief) {
     return JsonWriter.write(BriefWriter.document(brief));
+  }
+
+  /**
+   * The line in which a brief says something, counted from 1, if it does.
+   *
+   * @param field keys with points between them, such as {@code people.openness}
+   * @param word the element of a list that is meant, if the field is a list
+   * @throws FormatException if the file is no YAML or JSON
+   */
+  public static OptionalInt line(Path file, String field, String word) {
+    return Document.of(file, Document.BY_HAND)
+        .read((node, faults) -> Optional.of(line(node, field, word)));
+  }
+
+  private static OptionalInt line(Node node, String field, String word) {
+    Optional<Node> found = node.lookUp(field);
+    if (found.isEmpty()) {
+      return OptionalInt.empty();
+    }
+    if (found.get() instanceof Sequence list) {
+      for (Node element : list.nodes()) {
+        if (element.shown().equals(word)) {
+          return OptionalInt.of(element.line());
+        }
+      }
+    }
+    return OptionalInt.of(found.get().line());
   }
 }

@@ -1,0 +1,94 @@
+package org.arcwright.cli;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalInt;
+import java.util.concurrent.Callable;
+import org.arcwright.agenda.Agenda;
+import org.arcwright.brief.Brief;
+import org.arcwright.catalog.Catalog;
+import org.arcwright.catalog.InvalidValueException;
+import org.arcwright.catalog.Layers;
+import org.arcwright.cli.document.WhyNotPage;
+import org.arcwright.compose.Budget;
+import org.arcwright.compose.Composer;
+import org.arcwright.compose.explain.Explainer;
+import org.arcwright.compose.explain.WhyNot;
+import org.arcwright.format.AgendaFormat;
+import org.arcwright.format.BriefFormat;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Why an exercise is not in an agenda. */
+@Command(
+    name = "why-not",
+    description = {
+      "Says why an exercise is not in an agenda: what in the brief rules it out, or how the best"
+          + " agenda with it would differ, or what clashes with it.",
+      ""
+    },
+    sortOptions = false)
+final class WhyNotCommand implements Callable<Integer> {
+  @Parameters(
+      index = "0",
+      paramLabel = "AGENDA",
+      description = "the agenda, in JSON as compose --format json writes it")
+  private Path agendaFile = Path.of("");
+
+  @Parameters(index = "1", paramLabel = "EXERCISE", description = "the exercise's id")
+  private String exercise = "";
+
+  @Option(
+      names = "--brief",
+      paramLabel = "BRIEF",
+      required = true,
+      description = "the brief that the agenda is for")
+  private Path briefFile = Path.of("");
+
+  @Parameters(index = "2..*", hidden = true)
+  private List<Path> more = new ArrayList<>();
+
+  @Mixin private CatalogOption catalogs = new CatalogOption();
+
+  @Mixin private BudgetOption budget = new BudgetOption();
+
+  private final Terminal terminal;
+
+  WhyNotCommand(Terminal terminal) {
+    this.terminal = terminal;
+  }
+
+  @Override
+  public Integer call() {
+    Layers layers = catalogs.read(more, terminal);
+    Catalog catalog = layers.catalog();
+    Brief brief = BriefFormat.read(briefFile, catalog);
+    Agenda agenda = AgendaFormat.read(agendaFile);
+    String id = Wanted.exercise(layers, exercise).id();
+    WhyNot answer = answer(brief, agenda, id, catalog);
+    OptionalInt line =
+        answer instanceof WhyNot.RuledOut ruled
+            ? BriefFormat.line(briefFile, ruled.field(), id)
+            : OptionalInt.empty();
+    WhyNotPage page = new WhyNotPage(id, agenda, catalog, terminal.width());
+    terminal.out().print(page.write(answer, briefFile.toString(), line));
+    return answer instanceof WhyNot.IsIn || answer instanceof WhyNot.Possible
+        ? Exit.DONE
+        : Exit.NEGATIVE;
+  }
+
+  /** The agenda's figures are counted anew, for a hand may have changed it. */
+  private WhyNot answer(Brief brief, Agenda agenda, String id, Catalog catalog) {
+    try {
+      return Progress.during(
+          terminal,
+          budget.time(),
+          () -> Explainer.of(catalog).whyNot(brief, agenda, id, Budget.of(budget.time())));
+    } catch (InvalidValueException e) {
+      throw new Refusal(briefFile + ": " + e.getMessage(), e);
+    }
+  }
+}

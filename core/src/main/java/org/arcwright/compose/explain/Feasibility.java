@@ -1,0 +1,169 @@
+package org.arcwright.compose.explain;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.arcwright.agenda.Agenda;
+import org.arcwright.brief.Brief;
+import org.arcwright.catalog.Catalog;
+import org.arcwright.catalog.InvalidValueException;
+import org.arcwright.compose.instance.Instance;
+import org.arcwright.compose.instance.Instance.Bounds;
+import org.arcwright.compose.instance.Instance.Candidate;
+import org.arcwright.compose.instance.Instance.Phase;
+import org.arcwright.compose.instance.Instance.Weights;
+import org.arcwright.compose.instance.Item;
+import org.arcwright.compose.reduce.AgendaBuilder;
+import org.arcwright.compose.reduce.Reducer;
+import org.arcwright.compose.reduce.Reduction;
+import org.arcwright.compose.search.Limit;
+import org.arcwright.compose.search.Listener;
+import org.arcwright.compose.search.Search;
+import org.arcwright.compose.search.Solution;
+
+/**
+ * Whether any agenda keeps to a brief, however dear: the instance is searched with all its prices
+ * at zero, which lets many more agendas dominate each other, and only until a first one is found.
+ * Asked about the same brief again, it remembers.
+ */
+final class Feasibility {
+  /** One question may use so much of what is left, so that a hard one leaves something over. */
+  private static final int PARTS = 4;
+
+  private static final Weights FREE = new Weights(0, 0, 0, 0, 0, 0, 0);
+
+  private final Catalog catalog;
+  private final Effort effort;
+  private final Map<Brief, Answer> known = new HashMap<>();
+  private final Map<Brief, Answer> knownLoose = new HashMap<>();
+
+  /** How a question was answered. */
+  enum Status {
+    FITS,
+    FITS_NOT,
+    UNKNOWN
+  }
+
+  /**
+   * What became of a question.
+   *
+   * @param status whether something fits
+   * @param items that fit; empty if there are none, or none are known
+   */
+  record Answer(Status status, List<Item> items) {
+    static final Answer UNKNOWN = new Answer(Status.UNKNOWN, List.of());
+  }
+
+  Feasibility(Catalog catalog, Effort effort) {
+    this.catalog = catalog;
+    this.effort = effort;
+  }
+
+  /** Whether an agenda keeps to the brief. */
+  Answer of(Brief brief) {
+    return ask(brief, false, known);
+  }
+
+  /**
+   * Whether an agenda would keep to the brief if phases could be as short and as long as it takes.
+   * If none does, none keeps to the brief with any shorter cap either: without the phases' shares,
+   * which grow with the cap, more time never does harm.
+   */
+  Status withoutShares(Brief brief) {
+    return ask(brief, true, knownLoose).status();
+  }
+
+  /** The agenda that was found for a brief. */
+  Optional<Agenda> agenda(Brief brief) {
+    List<Item> items = of(brief).items();
+    return items.isEmpty()
+        ? Optional.empty()
+        : Optional.of(AgendaBuilder.build(Reducer.reduce(brief, catalog, () -> false), items));
+  }
+
+  private Answer ask(Brief brief, boolean loose, Map<Brief, Answer> memory) {
+    Answer before = memory.get(brief);
+    if (before != null) {
+      return before;
+    }
+    Answer answer = search(brief, loose);
+    memory.put(brief, answer);
+    return answer;
+  }
+
+  private Answer search(Brief brief, boolean loose) {
+    if (effort.spent()) {
+      return Answer.UNKNOWN;
+    }
+    Limit limit = effort.limit(PARTS);
+    try {
+      Reduction reduction = Reducer.reduce(brief, catalog, () -> limit.reached(0));
+      return reduction.complete()
+          ? search(free(reduction.instance(), loose), limit)
+          : Answer.UNKNOWN;
+    } catch (InvalidValueException tooLarge) {
+      return Answer.UNKNOWN;
+    }
+  }
+
+  private Answer search(Instance instance, Limit limit) {
+    First first = new First();
+    Solution solution =
+        Search.solve(instance, labels -> first.found || limit.reached(labels), first);
+    effort.add(solution.labels());
+    return switch (solution.status()) {
+      case OPTIMAL, FEASIBLE -> new Answer(Status.FITS, solution.items());
+      case INFEASIBLE -> new Answer(Status.FITS_NOT, List.of());
+      case STOPPED -> Answer.UNKNOWN;
+    };
+  }
+
+  /** Ends the search with the first agenda. */
+  private static final class First implements Listener {
+    private boolean found;
+
+    @Override
+    public void incumbent(long cost, List<Item> items) {
+      found = true;
+    }
+  }
+
+  private static Instance free(Instance instance, boolean loose) {
+    return new Instance(
+        instance.grid(),
+        instance.cap(),
+        instance.curve(),
+        instance.stretch(),
+        instance.breakMinutes(),
+        instance.meals(),
+        instance.bufferPercent(),
+        instance.products(),
+        instance.initial(),
+        loose
+            ? instance.phases().stream().map(p -> loose(p, instance.cap())).toList()
+            : instance.phases(),
+        instance.candidates().stream().map(Feasibility::free).toList(),
+        instance.include(),
+        instance.pins(),
+        FREE);
+  }
+
+  private static Phase loose(Phase phase, int cap) {
+    return new Phase(
+        phase.name(), phase.kinds(), phase.count(), new Bounds(0, cap), 0, phase.yields());
+  }
+
+  private static Candidate free(Candidate candidate) {
+    return new Candidate(
+        candidate.id(),
+        candidate.kind(),
+        candidate.lengths(),
+        candidate.lengths().stream().map(length -> 0).toList(),
+        0,
+        "",
+        candidate.needs(),
+        candidate.yields(),
+        0);
+  }
+}
