@@ -12,6 +12,7 @@ import java.util.Arrays;
 final class Dominance {
   private final Model model;
   private final Labels labels;
+  private final Sharing sharing;
 
   /** Open addressing from state to the first of its labels; 0 is no state, for time is over 0. */
   private long[] keys = new long[1 << 10];
@@ -20,7 +21,8 @@ final class Dominance {
   private int[] nexts = new int[256];
   private int used;
 
-  Dominance(Model model, Labels labels) {
+  Dominance(Model model, Labels labels, Sharing sharing) {
+    this.sharing = sharing;
     this.model = model;
     this.labels = labels;
   }
@@ -68,7 +70,8 @@ final class Dominance {
 
   private boolean dominates(int a, int b) {
     if ((labels.products[b] & ~labels.products[a]) != 0
-        || (labels.visited[a] & ~labels.visited[b]) != 0) {
+        || (labels.visited[a] & ~labels.visited[b]) != 0
+        || !sharing.within(labels.shared[a], labels.shared[b])) {
       return false;
     }
     int shorter = labels.exercised[b] - labels.exercised[a];

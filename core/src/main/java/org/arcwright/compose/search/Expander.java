@@ -1,8 +1,8 @@
 package org.arcwright.compose.search;
 
 /**
- * Extends a label by everything that may follow it. Of peers only the cheapest that is not tracked
- * goes on, and the tracked ones cheaper than it: the rest is dominated by it.
+ * Extends a label by everything that may follow it. Of peers only the cheapest that nobody counts
+ * goes on, and those cheaper than it that are tracked or shared: the rest is dominated by it.
  */
 final class Expander {
   /** Takes each new label; false drops it again. */
@@ -13,7 +13,8 @@ final class Expander {
 
   private final Model model;
   private final Prices prices;
-  private final Bound bound;
+  private final Completion completion;
+  private final Sharing sharing;
   private final Labels labels;
   private final Work work;
   private final Tracked tracked;
@@ -27,14 +28,16 @@ final class Expander {
   Expander(
       Model model,
       Prices prices,
-      Bound bound,
+      Completion completion,
+      Sharing sharing,
       Labels labels,
       Work work,
       Tracked tracked,
       boolean elementary) {
     this.model = model;
     this.prices = prices;
-    this.bound = bound;
+    this.completion = completion;
+    this.sharing = sharing;
     this.labels = labels;
     this.work = work;
     this.tracked = tracked;
@@ -43,9 +46,10 @@ final class Expander {
 
   /** Makes the label before the first exercise. */
   int start() {
-    int label = labels.add(-1, Labels.START, 0, 0, 0, bound.root());
+    int label = labels.add(-1, Labels.START, 0, 0, 0, completion.root());
     labels.products[label] = 0;
     labels.visited[label] = 0;
+    labels.shared[label] = sharing.start();
     labels.formats[label] = -1;
     labels.exercised[label] = 0;
     return label;
@@ -84,6 +88,7 @@ final class Expander {
     int count = stage.countAfter(countBefore);
     long paid = labels.prices[label] + extra;
     long credit = credit(label);
+    long counts = labels.shared[label];
     long monotony = s == 0 ? model.monotonyAcrossBreak : model.monotony;
     int mask = stage.gather(labels.products[label]);
     long[] cheapest = prices.at(stage, t);
@@ -99,16 +104,15 @@ final class Expander {
       }
       int format = stage.moveFormat[k];
       int grown = mask | stage.moveGain[k];
-      long after =
-          bound.at(t + length, stage.number, meals, count, cells, s + length, format, grown);
-      if (after >= Model.INFINITE) {
+      if (!completion.turnTo(
+          t + length, stage.number, meals, count, cells, s + length, format, grown)) {
         continue;
       }
-      long rest = after - credit;
       long before = paid + (format == last ? monotony : 0);
-      if (before + cheapest[k] + rest >= ceiling) {
+      if (before + completion.rest(stage, k, t, counts) - credit >= ceiling) {
         continue;
       }
+      long rest = completion.rest(counts) - credit;
       long state = Labels.state(stage.number, meals, count, cells, t + length, s + length);
       for (Peers peers : stage.movePeers[k]) {
         if ((peers.needs & ~labels.products[label]) == 0 && model.mayStart(peers, t)) {
@@ -132,7 +136,7 @@ final class Expander {
       while (end < peers.members.length && peers.costs[end] == peers.costs[i]) {
         end++;
       }
-      if (alike(stage, peers, i, end, label, state, price, rest, sink)) {
+      if (alike(stage, peers, i, end, label, state, price, sink)) {
         return;
       }
       i = end;
@@ -141,22 +145,13 @@ final class Expander {
 
   /** Goes through members of one price; true if the rest of the peers is dominated. */
   private boolean alike(
-      Stage stage,
-      Peers peers,
-      int from,
-      int to,
-      int label,
-      long state,
-      long price,
-      long rest,
-      Sink sink) {
+      Stage stage, Peers peers, int from, int to, int label, long state, long price, Sink sink) {
     int t = labels.time(label);
     int chosen = -1;
     long leastTie = Long.MAX_VALUE;
     for (int i = from; i < to; i++) {
       int candidate = peers.members[i];
-      boolean free = elementary ? !labels.onPath(label, candidate) : tracked.bit(candidate) == 0;
-      if (free) {
+      if (!counted(candidate) && !used(label, candidate)) {
         long tie = model.tie(candidate, stage.number, t, peers.length);
         if (tie < leastTie) {
           leastTie = tie;
@@ -164,37 +159,45 @@ final class Expander {
         }
       }
     }
-    if (!elementary) {
-      for (int i = from; i < to; i++) {
-        int candidate = peers.members[i];
-        long bit = tracked.bit(candidate);
-        if (bit != 0 && (labels.visited[label] & bit) == 0) {
-          long tie = model.tie(candidate, stage.number, t, peers.length);
-          if (tie <= leastTie) {
-            add(stage, peers, candidate, label, state, price + tie, rest, sink);
-          }
+    for (int i = from; i < to; i++) {
+      int candidate = peers.members[i];
+      if (counted(candidate) && !used(label, candidate)) {
+        long tie = model.tie(candidate, stage.number, t, peers.length);
+        if (tie <= leastTie) {
+          add(stage, peers, candidate, label, state, price + tie, sink);
         }
       }
     }
     if (chosen >= 0) {
-      add(stage, peers, chosen, label, state, price + leastTie, rest, sink);
+      add(stage, peers, chosen, label, state, price + leastTie, sink);
     }
     return chosen >= 0;
   }
 
+  /** Whether labels know of it: then it does not stand for peers that they may still take. */
+  private boolean counted(int candidate) {
+    return sharing.counts(candidate) || (!elementary && tracked.bit(candidate) != 0);
+  }
+
+  private boolean used(int label, int candidate) {
+    return elementary
+        ? labels.onPath(label, candidate)
+        : (labels.visited[label] & tracked.bit(candidate)) != 0;
+  }
+
   private void add(
-      Stage stage,
-      Peers peers,
-      int candidate,
-      int parent,
-      long state,
-      long price,
-      long rest,
-      Sink sink) {
-    if (price + rest >= ceiling) {
+      Stage stage, Peers peers, int candidate, int parent, long state, long price, Sink sink) {
+    long counts = sharing.after(labels.shared[parent], candidate);
+    if (sharing.over(counts)) {
       return;
     }
-    int label = labels.add(parent, candidate, peers.length, state, price, price + rest);
+    long settled = sharing.settled(counts, stage.number);
+    long estimate = price + completion.rest(settled) - credit(parent);
+    if (estimate >= ceiling) {
+      return;
+    }
+    int label = labels.add(parent, candidate, peers.length, state, price, estimate);
+    labels.shared[label] = settled;
     labels.products[label] = (labels.products[parent] | peers.yields) & stage.relevant;
     labels.visited[label] = labels.visited[parent] | tracked.bit(candidate);
     labels.formats[label] = (short) peers.format;
@@ -241,12 +244,14 @@ final class Expander {
     int cells = labels.cells(parent);
     long price = labels.prices[parent] + extra + model.breakTie(t, length);
     int mask = stage.gather(labels.products[parent]);
-    long after =
-        bound.at(t + length, stage.number, meals, count, cells, 0, labels.formats[parent], mask);
-    if (after >= Model.INFINITE) {
+    if (!completion.turnTo(
+        t + length, stage.number, meals, count, cells, 0, labels.formats[parent], mask)) {
       return;
     }
-    long rest = after - credit(parent) - (action == Labels.BREAK ? model.toll : 0);
+    long rest =
+        completion.rest(labels.shared[parent])
+            - credit(parent)
+            - (action == Labels.BREAK ? model.toll : 0);
     if (price + rest < ceiling) {
       long state = Labels.state(stage.number, meals, count, cells, t + length, 0);
       int label = labels.add(parent, action, length, state, price, price + rest);
@@ -264,6 +269,7 @@ final class Expander {
   private void inherit(int label, int parent) {
     labels.products[label] = labels.products[parent];
     labels.visited[label] = labels.visited[parent];
+    labels.shared[label] = labels.shared[parent];
     labels.formats[label] = labels.formats[parent];
     labels.exercised[label] = labels.exercised[parent];
   }

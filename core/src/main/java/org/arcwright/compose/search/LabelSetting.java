@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import org.arcwright.compose.instance.Item;
+import org.arcwright.compose.search.Solution.Status;
 
 /**
  * Exact label setting in the order of least estimate (A*, Hart, Nilsson and Raphael 1968) with
@@ -14,23 +15,39 @@ import org.arcwright.compose.instance.Item;
  */
 final class LabelSetting {
   private final Model model;
-  private final Prices prices;
+  private final Sharing sharing;
   private final Work work;
-  private final Bound bound;
   private final Listener listener;
   private final Labels labels = new Labels();
+  private final Tracked tracked;
 
+  private Prices prices;
+  private Completion completion;
   private List<Item> items = List.of();
   private long price = Model.INFINITE;
   private long lower;
 
-  LabelSetting(Model model, Prices prices, Bound bound, Work work, Listener listener) {
+  LabelSetting(Model model, List<Guide> guides, Sharing sharing, Work work, Listener listener) {
     this.model = model;
-    this.prices = prices;
-    this.bound = bound;
+    this.sharing = sharing;
     this.work = work;
     this.listener = listener;
-    raise(bound.root());
+    this.tracked = new Tracked(model.ids.length);
+    this.prices = guides.get(0).prices;
+    this.completion = new Completion(guides, sharing);
+    raise(completion.root());
+  }
+
+  /** Goes on with other guides, the first of them without tolls. */
+  void follow(List<Guide> guides) {
+    prices = guides.get(0).prices;
+    completion = new Completion(guides, sharing);
+    raise(completion.root());
+  }
+
+  /** Looks for nothing but what costs less. */
+  void below(long ceiling) {
+    price = Math.min(price, ceiling);
   }
 
   /** Best items so far; empty if none are known. */
@@ -38,7 +55,7 @@ final class LabelSetting {
     return items;
   }
 
-  /** Their packed price; {@link Model#INFINITE} if there are none. */
+  /** Their packed price, or the ceiling; {@link Model#INFINITE} if there are neither. */
   long price() {
     return price;
   }
@@ -48,29 +65,31 @@ final class LabelSetting {
     return lower;
   }
 
-  /** Looks for a first agenda. */
+  /** Looks for a first agenda, or for a cheaper one. */
   void dive() {
+    labels.clear();
     Tracked none = new Tracked(model.ids.length);
-    Expander expander = new Expander(model, prices, bound, labels, work, none, true);
-    int end = Dive.run(labels, expander);
-    if (end >= 0) {
+    int end = Dive.run(labels, expander(none, true));
+    if (end >= 0 && labels.prices[end] < price) {
       accept(end);
     }
-    labels.clear();
+  }
+
+  private Expander expander(Tracked noted, boolean elementary) {
+    return new Expander(model, prices, completion, sharing, labels, work, noted, elementary);
   }
 
   /** Runs to the proof; true if {@link #items} are proven cheapest or nothing fits. */
   boolean prove() {
-    Tracked tracked = new Tracked(model.ids.length);
     Queue queue = new Queue(labels);
-    Dominance dominance = new Dominance(model, labels);
+    Dominance dominance = new Dominance(model, labels, sharing);
     while (true) {
       labels.clear();
       queue.clear();
       dominance.clear();
-      int end = round(tracked, queue, dominance);
+      int end = round(queue, dominance);
       if (end < 0) {
-        raise(items.isEmpty() ? lower : price);
+        raise(price >= Model.INFINITE ? lower : price);
         return true;
       }
       raise(labels.prices[end]);
@@ -87,9 +106,24 @@ final class LabelSetting {
     }
   }
 
+  /** What was found; infeasible if nothing was and that is proven. */
+  Solution solution(boolean proven) {
+    if (items.isEmpty()) {
+      Status status = proven ? Status.INFEASIBLE : Status.STOPPED;
+      return new Solution(status, 0, 0, model.cost(lower), List.of(), work.done());
+    }
+    return new Solution(
+        proven ? Status.OPTIMAL : Status.FEASIBLE,
+        model.cost(price),
+        model.tie(price),
+        model.cost(proven ? price : lower),
+        items,
+        work.done());
+  }
+
   /** The cheapest END label of the relaxation, or -1 if none is cheaper than what is known. */
-  private int round(Tracked tracked, Queue queue, Dominance dominance) {
-    Expander expander = new Expander(model, prices, bound, labels, work, tracked, false);
+  private int round(Queue queue, Dominance dominance) {
+    Expander expander = expander(tracked, false);
     expander.ceiling = price;
     Expander.Sink sink =
         label -> {

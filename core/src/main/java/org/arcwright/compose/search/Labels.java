@@ -3,7 +3,7 @@ package org.arcwright.compose.search;
 import java.util.Arrays;
 
 /**
- * The labels of a search, each a partial agenda, in parallel arrays: 57 octets a label and no
+ * The labels of a search, each a partial agenda, in parallel arrays: 65 octets a label and no
  * object. A label knows its state, its price so far, the products that exist, which tracked
  * exercises it has used, and the label before it.
  */
@@ -24,6 +24,10 @@ final class Labels {
 
   long[] products = new long[256];
   long[] visited = new long[256];
+
+  /** What is shared with earlier agendas; see {@link Sharing}. */
+  long[] shared = new long[256];
+
   int[] parents = new int[256];
 
   /** Candidate number, or what else it is. */
@@ -117,6 +121,7 @@ final class Labels {
     estimates = Arrays.copyOf(estimates, larger);
     products = Arrays.copyOf(products, larger);
     visited = Arrays.copyOf(visited, larger);
+    shared = Arrays.copyOf(shared, larger);
     parents = Arrays.copyOf(parents, larger);
     actions = Arrays.copyOf(actions, larger);
     lengths = Arrays.copyOf(lengths, larger);

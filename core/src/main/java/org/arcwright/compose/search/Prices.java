@@ -2,14 +2,24 @@ package org.arcwright.compose.search;
 
 /**
  * The cheapest price of each move at each start, over all peers that make the move: the only prices
- * that a relaxation without "no exercise twice" ever pays.
+ * that a relaxation without "no exercise twice" ever pays. A candidate may be charged a toll.
  */
 final class Prices {
   private final Model model;
+  private final int[] tolls;
   private final Row[][] rows;
 
+  /** Without tolls. */
   Prices(Model model) {
+    this(model, new int[model.ids.length]);
+  }
+
+  /**
+   * @param tolls a cost for each candidate beside its own, zero or more
+   */
+  Prices(Model model, int[] tolls) {
     this.model = model;
+    this.tolls = tolls;
     this.rows = new Row[model.stages.length][model.cells + 1];
   }
 
@@ -44,7 +54,7 @@ final class Prices {
     Peers[] all = stage.movePeers[move];
     for (Peers peers : all) {
       if (model.mayStart(peers, start)) {
-        least = Math.min(least, peers.costs[0] + model.energyCost(peers, start));
+        least = Math.min(least, leastCost(peers) + model.energyCost(peers, start));
       }
     }
     long packed = least == Long.MAX_VALUE ? Model.INFINITE : model.pack(least);
@@ -54,17 +64,29 @@ final class Prices {
     long tie = Long.MAX_VALUE;
     for (Peers peers : all) {
       if (model.mayStart(peers, start)
-          && peers.costs[0] + model.energyCost(peers, start) == least) {
+          && leastCost(peers) + model.energyCost(peers, start) == least) {
         tie = Math.min(tie, leastTie(stage, peers, start));
       }
     }
     return packed + tie;
   }
 
+  private long leastCost(Peers peers) {
+    long least = Long.MAX_VALUE;
+    for (int i = 0; i < peers.members.length && peers.costs[i] < least; i++) {
+      least = Math.min(least, (long) peers.costs[i] + tolls[peers.members[i]]);
+    }
+    return least;
+  }
+
   private long leastTie(Stage stage, Peers peers, int start) {
+    long least = leastCost(peers);
     long tie = Long.MAX_VALUE;
-    for (int i = 0; i < peers.members.length && peers.costs[i] == peers.costs[0]; i++) {
-      tie = Math.min(tie, model.tie(peers.members[i], stage.number, start, peers.length));
+    for (int i = 0; i < peers.members.length && peers.costs[i] <= least; i++) {
+      int candidate = peers.members[i];
+      if ((long) peers.costs[i] + tolls[candidate] == least) {
+        tie = Math.min(tie, model.tie(candidate, stage.number, start, peers.length));
+      }
     }
     return tie;
   }

@@ -52,12 +52,16 @@ public final class Search {
   }
 
   private static Solution solve(Model model, Instance instance, Work work, Listener listener) {
-    Prices prices = new Prices(model);
-    Bound bound = Bound.of(model, prices, work);
-    if (bound.root() >= Model.INFINITE) {
+    return solve(model, Guide.plain(model, work), instance, work, listener);
+  }
+
+  /** Solves an instance from its model and a bound without tolls. */
+  static Solution solve(Model model, Guide plain, Instance instance, Work work, Listener listener) {
+    if (plain.bound.root() >= Model.INFINITE) {
       return infeasible(instance, work);
     }
-    LabelSetting setting = new LabelSetting(model, prices, bound, work, listener);
+    LabelSetting setting =
+        new LabelSetting(model, List.of(plain), Sharing.none(model), work, listener);
     boolean proven;
     try {
       setting.dive();
@@ -66,21 +70,11 @@ public final class Search {
     } catch (Work.Stopped stopped) {
       proven = false;
     }
-    if (setting.items().isEmpty()) {
-      return proven
-          ? infeasible(instance, work)
-          : new Solution(Status.STOPPED, 0, 0, model.cost(setting.lower()), List.of(), work.done());
-    }
-    return new Solution(
-        proven ? Status.OPTIMAL : Status.FEASIBLE,
-        model.cost(setting.price()),
-        model.tie(setting.price()),
-        model.cost(proven ? setting.price() : setting.lower()),
-        setting.items(),
-        work.done());
+    Solution solution = setting.solution(proven);
+    return solution.status() == Status.INFEASIBLE ? infeasible(instance, work) : solution;
   }
 
-  private static Solution infeasible(Work work) {
+  static Solution infeasible(Work work) {
     return new Solution(Status.INFEASIBLE, 0, 0, 0, List.of(), work.done());
   }
 

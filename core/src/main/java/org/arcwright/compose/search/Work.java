@@ -7,6 +7,7 @@ final class Work {
   private final Limit limit;
   private long done;
   private long nextAsk;
+  private long pause = Long.MAX_VALUE;
 
   Work(Limit limit) {
     this.limit = limit;
@@ -16,6 +17,7 @@ final class Work {
    * Adds steps.
    *
    * @throws Stopped if the limit is reached
+   * @throws Paused if the steps of {@link #allow} are taken
    */
   void add(long steps) {
     done += steps;
@@ -28,12 +30,23 @@ final class Work {
    * Asks at once.
    *
    * @throws Stopped if the limit is reached
+   * @throws Paused if the steps of {@link #allow} are taken
    */
   void ask() {
-    nextAsk = done + INTERVAL;
+    nextAsk = Math.min(done + INTERVAL, pause);
     if (limit.reached(done)) {
       throw new Stopped();
     }
+    if (done >= pause) {
+      pause = Long.MAX_VALUE;
+      throw new Paused();
+    }
+  }
+
+  /** Lets so many more steps be taken before a pause. */
+  void allow(long steps) {
+    pause = steps >= Long.MAX_VALUE - done ? Long.MAX_VALUE : done + steps;
+    nextAsk = Math.min(nextAsk, pause);
   }
 
   /** Steps so far. */
@@ -47,6 +60,15 @@ final class Work {
 
     Stopped() {
       super("limit reached", null, false, false);
+    }
+  }
+
+  /** The allowance is used up; caught within this package. */
+  static final class Paused extends RuntimeException {
+    private static final long serialVersionUID = 1L;
+
+    Paused() {
+      super("allowance used up", null, false, false);
     }
   }
 }

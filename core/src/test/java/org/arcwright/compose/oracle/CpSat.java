@@ -41,6 +41,23 @@ public final class CpSat {
     return solve(model, seconds);
   }
 
+  /**
+   * The cheapest list of items that has no more of each earlier list's exercises than may come
+   * again.
+   *
+   * @param most how many exercises of each earlier list
+   */
+  public static Answer option(
+      Instance instance, List<List<Item>> earlier, List<Integer> most, double seconds) {
+    Loader.loadNativeLibraries();
+    CpSatModel model = new CpSatModel(instance);
+    for (int i = 0; i < most.size(); i++) {
+      model.share(earlier.get(i), most.get(i));
+    }
+    model.minimizeCost();
+    return solve(model, seconds);
+  }
+
   /** A list of least tie among those that cost exactly this; its cost and bound are ties. */
   public static Answer leastTie(Instance instance, long cost, double seconds) {
     Loader.loadNativeLibraries();

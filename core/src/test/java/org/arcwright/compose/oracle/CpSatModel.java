@@ -90,6 +90,16 @@ final class CpSatModel {
     model.minimize(cost.build());
   }
 
+  /** At most so many exercises of another list. */
+  void share(List<Item> other, int most) {
+    Set<String> ids =
+        other.stream()
+            .filter(Activity.class::isInstance)
+            .map(item -> ((Activity) item).id())
+            .collect(Collectors.toSet());
+    model.addLessOrEqual(sum(uses(use -> ids.contains(use.candidate.id()))), most);
+  }
+
   void minimizeTieAt(long exactly) {
     model.addEquality(cost.build(), exactly);
     LinearExprBuilder tie = LinearExpr.newBuilder();

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Predicate;
 import org.arcwright.compose.check.Checker;
 import org.arcwright.compose.check.Verdict;
 import org.arcwright.compose.instance.Instance;
@@ -29,13 +30,15 @@ public final class Enumeration {
   public record Best(long cost, long tie, List<Item> items) {}
 
   private final Instance instance;
+  private final Predicate<List<Item>> such;
   private final List<Item> items = new ArrayList<>();
   private final Set<String> used = new HashSet<>();
   private final Set<Integer> breaks = new TreeSet<>();
   private Optional<Best> best = Optional.empty();
 
-  private Enumeration(Instance instance) {
+  private Enumeration(Instance instance, Predicate<List<Item>> such) {
     this.instance = instance;
+    this.such = such;
     if (instance.breakMinutes() > 0) {
       breaks.add(instance.breakMinutes());
     }
@@ -44,7 +47,12 @@ public final class Enumeration {
 
   /** The best list of items, or none if nothing fits. Exponential in everything. */
   public static Optional<Best> solve(Instance instance) {
-    Enumeration enumeration = new Enumeration(instance);
+    return solve(instance, items -> true);
+  }
+
+  /** The best list of items such as these, or none if nothing fits. */
+  public static Optional<Best> solve(Instance instance, Predicate<List<Item>> such) {
+    Enumeration enumeration = new Enumeration(instance, such);
     enumeration.extend(0, 0, 0);
     return enumeration.best;
   }
@@ -96,7 +104,7 @@ public final class Enumeration {
 
   /** Keeps the items if they fit and are better than the best so far. */
   private void judge(int phase) {
-    if (phase != instance.phases().size() - 1) {
+    if (phase != instance.phases().size() - 1 || !such.test(items)) {
       return;
     }
     Verdict verdict = Checker.check(instance, items);
