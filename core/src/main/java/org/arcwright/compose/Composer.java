@@ -17,6 +17,9 @@ import org.arcwright.compose.reduce.AgendaReader;
 import org.arcwright.compose.reduce.CostPart;
 import org.arcwright.compose.reduce.FiguresOf;
 import org.arcwright.compose.reduce.Reduction;
+import org.arcwright.compose.search.OptionList;
+import org.arcwright.compose.search.OptionRule;
+import org.arcwright.compose.search.OptionSearch;
 import org.arcwright.compose.search.Solution;
 
 /**
@@ -96,6 +99,11 @@ public final class Composer {
     }
     Solution solution =
         steps.solve(reduction.instance(), allowance.limit(), reading(reduction, listener));
+    return read(reduction, solution, leftOut, allowance);
+  }
+
+  private static Composition read(
+      Reduction reduction, Solution solution, List<LeftOut> leftOut, Allowance allowance) {
     return switch (solution.status()) {
       case OPTIMAL, FEASIBLE ->
           new Composition.Composed(
@@ -113,6 +121,39 @@ public final class Composer {
               leftOut,
               reduction.instance());
     };
+  }
+
+  /** As {@link #options(Brief, OptionRule, Budget, Cancel)}, with nobody to cancel. */
+  public Options options(Brief brief, OptionRule rule, Budget budget) {
+    return options(brief, rule, budget, Cancel.NEVER);
+  }
+
+  /**
+   * Composes several agendas to choose from: the best, and beside it each the best of those that
+   * share little enough with every one before it. Proven one by one, all within one budget.
+   *
+   * @throws InvalidValueException if the brief names what the catalog does not have, or times that
+   *     cannot be planned
+   */
+  public Options options(Brief brief, OptionRule rule, Budget budget, Cancel cancel) {
+    Allowance allowance = allowance(budget, cancel);
+    Reduction reduction = steps.reduce(brief, catalog, allowance::spent);
+    List<LeftOut> leftOut = leftOut(reduction);
+    if (!reduction.complete()) {
+      return new Options.NotOne(
+          rule, new Composition.Stopped(Optional.empty(), 0, leftOut, reduction.instance()));
+    }
+    OptionList list = OptionSearch.solve(reduction.instance(), rule, allowance.limit());
+    List<Options.Option> options = new ArrayList<>();
+    for (Solution solution : list.solutions()) {
+      Composition composition = read(reduction, solution, leftOut, allowance);
+      if (!(composition instanceof Composition.Composed composed)) {
+        return new Options.NotOne(rule, composition);
+      }
+      options.add(new Options.Option(composed, Profile.of(composed.agenda(), catalog)));
+    }
+    Optional<Proof> beyond = list.next().map(next -> proof(next, allowance.elapsed()));
+    return new Options.Found(rule, options, list.end(), beyond);
   }
 
   /** Passes on what a search tells, its items read as agendas. */

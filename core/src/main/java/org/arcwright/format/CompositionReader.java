@@ -96,7 +96,7 @@ final class CompositionReader {
                 instance.orElseThrow()));
   }
 
-  private static Optional<Price> price(Node node, Faults faults) {
+  static Optional<Price> price(Node node, Faults faults) {
     Fields fields = Fields.of(node, "price", PRICE, faults);
     String exercise = fields.text("exercise");
     String why = fields.text("why");
@@ -104,7 +104,7 @@ final class CompositionReader {
     return fields.build(() -> new Price(exercise, why, points));
   }
 
-  private static Optional<LeftOut> leftOut(Node node, Faults faults) {
+  static Optional<LeftOut> leftOut(Node node, Faults faults) {
     Fields fields = Fields.of(node, "exercise left out", LEFT_OUT, faults);
     String exercise = fields.text("exercise");
     String reason = fields.text("reason");

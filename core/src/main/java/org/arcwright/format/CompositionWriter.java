@@ -35,7 +35,7 @@ final class CompositionWriter {
         .end();
   }
 
-  private static Node tree(Price price) {
+  static Node tree(Price price) {
     return new Branch()
         .put("exercise", price.exercise())
         .put("why", price.why())
@@ -43,7 +43,7 @@ final class CompositionWriter {
         .end();
   }
 
-  private static Node tree(LeftOut leftOut) {
+  static Node tree(LeftOut leftOut) {
     return new Branch().put("exercise", leftOut.exercise()).put("reason", leftOut.reason()).end();
   }
 }

@@ -16,6 +16,7 @@ record Header(Schema schema, int version) {
   static final Header BRIEF = new Header(Schema.BRIEF, 1);
   static final Header AGENDA = new Header(Schema.AGENDA, 1);
   static final Header COMPOSITION = new Header(Schema.COMPOSITION, 1);
+  static final Header OPTIONS = new Header(Schema.OPTIONS, 1);
   static final Header REVIEW = new Header(Schema.REVIEW, 1);
   static final Header INSTANCE = new Header(Schema.INSTANCE, 1);
   static final Header SOLUTION = new Header(Schema.SOLUTION, 1);

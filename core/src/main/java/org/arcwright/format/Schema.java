@@ -31,6 +31,8 @@ public enum Schema implements Word {
   AGENDA("agenda"),
   /** A composer's answer; see {@link CompositionFormat}. */
   COMPOSITION("composition"),
+  /** Options to choose from; see {@link OptionsFormat}. */
+  OPTIONS("options"),
   /** What a checker says of an agenda; see {@link ReviewFormat}. */
   REVIEW("review"),
   /** A line of a progress log; see {@link LogFormat}. */

@@ -19,6 +19,7 @@ import org.arcwright.catalog.Goal;
 import org.arcwright.catalog.Product;
 import org.arcwright.catalog.Tool;
 import org.arcwright.compose.Composition;
+import org.arcwright.compose.Options;
 import org.arcwright.compose.Review;
 import org.arcwright.compose.instance.Instance;
 import org.arcwright.compose.search.Solution;
@@ -108,6 +109,14 @@ class RoundTripTest {
     assertThat(SchemaFile.complaints(Schema.COMPOSITION, text)).isEmpty();
   }
 
+  @Property(tries = 100, seed = "635")
+  void options(@ForAll("manyOptions") Options options) {
+    String text = OptionsFormat.write(options);
+
+    assertThat(OptionsFormat.read("o.json", text)).isEqualTo(options);
+    assertThat(SchemaFile.complaints(Schema.OPTIONS, text)).isEmpty();
+  }
+
   @Property(tries = 300, seed = "635")
   void a_review(@ForAll("reviews") Review review) {
     String text = ReviewFormat.write(review);
@@ -194,6 +203,11 @@ class RoundTripTest {
   @Provide
   Arbitrary<Composition> compositions() {
     return Verdicts.compositions();
+  }
+
+  @Provide
+  Arbitrary<Options> manyOptions() {
+    return Verdicts.options();
   }
 
   @Provide

@@ -61,6 +61,14 @@ class SchemaKeysTest {
           Map.entry("CompositionReader.KEYS", "composition"),
           Map.entry("CompositionReader.PRICE", "composition/properties/prices/items"),
           Map.entry("CompositionReader.LEFT_OUT", "composition/properties/leftOut/items"),
+          Map.entry("OptionsReader.KEYS", "options"),
+          Map.entry("OptionsReader.RULE", "options/properties/rule"),
+          Map.entry("OptionsReader.OPTION", "options/properties/options/items"),
+          Map.entry(
+              "OptionsReader.PROFILE", "options/properties/options/items/properties/profile"),
+          Map.entry(
+              "OptionsReader.FORMATS",
+              "options/properties/options/items/properties/profile/properties/formats"),
           Map.entry("ReviewFormat.KEYS", "review"),
           Map.entry("ReviewFormat.REMARK", "review/properties/remarks/items"),
           Map.entry("SolutionFormat.KEYS", "solution"),
@@ -146,6 +154,7 @@ class SchemaKeysTest {
         Arguments.of("agenda/$defs/activity/properties/format", Format.class),
         Arguments.of("agenda/$defs/pause/properties/break", AgendaReader.BreakKind.class),
         Arguments.of("composition/properties/answer", CompositionReader.Kind.class),
+        Arguments.of("options/properties/end", OptionsReader.EndWord.class),
         Arguments.of("solution/properties/status", SolutionFormat.StatusWord.class),
         Arguments.of("log/$defs/workshop/properties/mode", Mode.class));
   }

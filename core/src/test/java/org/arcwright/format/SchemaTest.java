@@ -100,6 +100,20 @@ class SchemaTest {
        "instance": %s}
       """
           .formatted(AGENDA.strip(), INSTANCE.strip());
+  private static final String OPTIONS =
+      """
+      {"format": "arcwright-options", "version": 1,
+       "rule": {"options": 3, "share": 50, "within": 25}, "end": "none-left",
+       "options": [{"agenda": %s,
+        "proof": {"best": true, "cost": 5, "bound": 5, "labels": 9, "milliseconds": 3.5},
+        "prices": [],
+        "profile": {"work": 160, "breaks": 2, "resting": 20, "energyFit": 91,
+         "formats": {"plenary": 4, "small-groups": 3}, "talking": 84, "alone": 21, "openness": 1,
+         "tools": ["board", "call"]}}],
+       "leftOut": [],
+       "instance": %s}
+      """
+          .formatted(AGENDA.strip(), INSTANCE.strip());
   private static final String REVIEW =
       """
       {"format": "arcwright-review", "version": 1, "fits": false,
@@ -217,6 +231,14 @@ class SchemaTest {
         "COMPOSITION ~ '\"milliseconds\": 3.5' ~ '\"milliseconds\": -1'",
         "COMPOSITION ~ '\"points\": 5' ~ '\"points\": \"5\"'",
         "COMPOSITION ~ '\"reason\": \"left' ~ '\"why\": \"left'",
+        "OPTIONS ~ arcwright-options ~ arcwright-agenda",
+        "OPTIONS ~ '\"options\": 3' ~ '\"options\": 0'",
+        "OPTIONS ~ '\"share\": 50' ~ '\"share\": 100'",
+        "OPTIONS ~ '\"within\": 25' ~ '\"within\": \"25%\"'",
+        "OPTIONS ~ none-left ~ no-more",
+        "OPTIONS ~ '\"openness\": 1,' ~ ''",
+        "OPTIONS ~ '\"plenary\": 4' ~ '\"circle\": 4'",
+        "OPTIONS ~ '\"leftOut\": [],' ~ ''",
         "REVIEW ~ arcwright-review ~ arcwright-agenda",
         "REVIEW ~ '\"fits\": false' ~ '\"fits\": true'",
         "REVIEW ~ ', \"fits\": false' ~ ''",
@@ -270,6 +292,7 @@ class SchemaTest {
       case BRIEF -> BRIEF;
       case AGENDA -> AGENDA;
       case COMPOSITION -> COMPOSITION;
+      case OPTIONS -> OPTIONS;
       case REVIEW -> REVIEW;
       case LOG -> LOG;
       case INSTANCE -> INSTANCE;
@@ -285,6 +308,7 @@ class SchemaTest {
           case BRIEF -> BriefFormat::read;
           case AGENDA -> AgendaFormat::read;
           case COMPOSITION -> CompositionFormat::read;
+          case OPTIONS -> OptionsFormat::read;
           case REVIEW -> ReviewFormat::read;
           case LOG -> (name, line) -> LogFormat.read(name, LogSample.FIRST_LINE + line);
           case INSTANCE -> InstanceFormat::read;

@@ -2,16 +2,23 @@ package org.arcwright.format;
 
 import java.time.Duration;
 import java.util.List;
+import java.util.TreeSet;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
 import org.arcwright.agenda.Agenda;
+import org.arcwright.catalog.Format;
 import org.arcwright.compose.Composition;
 import org.arcwright.compose.LeftOut;
+import org.arcwright.compose.Options;
 import org.arcwright.compose.Price;
+import org.arcwright.compose.Profile;
 import org.arcwright.compose.Proof;
 import org.arcwright.compose.Review;
+import org.arcwright.compose.instance.Instance;
 import org.arcwright.compose.instance.Item;
+import org.arcwright.compose.search.OptionList.End;
+import org.arcwright.compose.search.OptionRule;
 import org.arcwright.compose.search.Solution;
 import org.arcwright.compose.search.Solution.Status;
 
@@ -20,11 +27,7 @@ final class Verdicts {
   private Verdicts() {}
 
   static Arbitrary<Composition> compositions() {
-    Arbitrary<List<LeftOut>> leftOut =
-        Combinators.combine(Samples.texts(20), Samples.texts(40))
-            .as(LeftOut::new)
-            .list()
-            .ofMaxSize(3);
+    Arbitrary<List<LeftOut>> leftOut = leftOut();
     Arbitrary<Composition> composed =
         Combinators.combine(Samples.agendas(), proofs(), prices(), leftOut, Samples.instances())
             .as(Composition.Composed::new);
@@ -40,6 +43,66 @@ final class Verdicts {
                 Samples.instances())
             .as(Composition.Stopped::new);
     return Arbitraries.oneOf(List.of(composed, nothing, stopped));
+  }
+
+  static Arbitrary<Options> options() {
+    Arbitrary<OptionRule> rules =
+        Combinators.combine(
+                Arbitraries.integers().between(1, OptionRule.MOST),
+                Arbitraries.integers().between(0, 99),
+                Arbitraries.integers().between(0, 1000))
+            .as(OptionRule::new);
+    Arbitrary<Options> found =
+        leftOut()
+            .flatMap(
+                leftOut ->
+                    Samples.instances()
+                        .flatMap(
+                            instance ->
+                                Combinators.combine(
+                                        rules,
+                                        option(leftOut, instance).list().ofMinSize(1).ofMaxSize(3),
+                                        Arbitraries.of(End.class),
+                                        proofs().optional())
+                                    .as(Options.Found::new)));
+    Arbitrary<Options> none =
+        Combinators.combine(rules, compositions()).as(Options.NotOne::new);
+    return Arbitraries.oneOf(List.of(found, none));
+  }
+
+  private static Arbitrary<Options.Option> option(List<LeftOut> leftOut, Instance instance) {
+    return Combinators.combine(Samples.agendas(), proofs(), prices(), profiles())
+        .as(
+            (agenda, proof, prices, profile) ->
+                new Options.Option(
+                    new Composition.Composed(agenda, proof, prices, leftOut, instance), profile));
+  }
+
+  private static Arbitrary<Profile> profiles() {
+    Arbitrary<Integer> counts = Arbitraries.integers().between(0, 9_000);
+    return Combinators.combine(
+            counts.list().ofSize(6),
+            Arbitraries.maps(Arbitraries.of(Format.class), counts),
+            Samples.ids().set().ofMaxSize(3))
+        .as(
+            (numbers, formats, tools) ->
+                new Profile(
+                    Duration.ofMinutes(numbers.get(0)),
+                    numbers.get(1),
+                    Duration.ofMinutes(numbers.get(2)),
+                    numbers.get(3),
+                    formats,
+                    Duration.ofMinutes(numbers.get(4)),
+                    Duration.ofMinutes(numbers.get(5)),
+                    tools.size(),
+                    new TreeSet<>(tools)));
+  }
+
+  private static Arbitrary<List<LeftOut>> leftOut() {
+    return Combinators.combine(Samples.texts(20), Samples.texts(40))
+        .as(LeftOut::new)
+        .list()
+        .ofMaxSize(3);
   }
 
   private static Arbitrary<Proof> proofs() {

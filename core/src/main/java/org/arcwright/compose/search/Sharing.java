@@ -52,8 +52,8 @@ final class Sharing {
     for (int i = 0; i < most.size(); i++) {
       int low = i * (width + 1);
       BitSet agenda = earlier.get(i);
-      guards |= 1L << low + width;
-      start |= full - most.get(i) << low;
+      guards |= 1L << (low + width);
+      start |= (full - most.get(i)) << low;
       agenda.stream().forEach(candidate -> uses[candidate] |= 1L << low);
       for (int p = 0; p < floors.length; p++) {
         floors[p] |= Math.max(0, full - usable(model, p, agenda)) << low;
@@ -102,7 +102,7 @@ final class Sharing {
 
   /** Whether an earlier agenda holds a candidate. */
   boolean holds(int agenda, int candidate) {
-    return (uses[candidate] >>> agenda * (width + 1) & 1) != 0;
+    return ((uses[candidate] >>> (agenda * (width + 1))) & 1) != 0;
   }
 
   /** The counts before the first exercise. */
@@ -123,19 +123,19 @@ final class Sharing {
   /** The counts in a phase, each raised as far as makes no difference any more. */
   long settled(long counts, int phase) {
     long floor = floors[phase];
-    long atLeast = (counts | guards) - floor & guards;
+    long atLeast = ((counts | guards) - floor) & guards;
     long keep = atLeast - (atLeast >>> width);
-    return counts & keep | floor & ~keep;
+    return (counts & keep) | (floor & ~keep);
   }
 
   /** Whether no count is over its counterpart. */
   boolean within(long counts, long others) {
-    return ((others | guards) - counts & guards) == guards;
+    return (((others | guards) - counts) & guards) == guards;
   }
 
   /** How many exercises of an earlier agenda may still come again. */
   int left(long counts, int agenda) {
     long full = (1L << width) - 1;
-    return (int) (full - (counts >>> agenda * (width + 1) & full));
+    return (int) (full - ((counts >>> (agenda * (width + 1))) & full));
   }
 }
