@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.Supplier;
 import org.arcwright.brief.Brief;
 import org.arcwright.catalog.Catalog;
 import org.arcwright.catalog.InvalidValueException;
@@ -15,6 +16,7 @@ import org.arcwright.cli.document.Answer;
 import org.arcwright.cli.document.MarkdownDocument;
 import org.arcwright.cli.document.Marks;
 import org.arcwright.cli.document.NoAgenda;
+import org.arcwright.cli.document.OptionsDocument;
 import org.arcwright.cli.document.Style;
 import org.arcwright.cli.document.TextDocument;
 import org.arcwright.compose.Budget;
@@ -22,11 +24,14 @@ import org.arcwright.compose.Composer;
 import org.arcwright.compose.Composition;
 import org.arcwright.compose.Composition.Composed;
 import org.arcwright.compose.Composition.NothingFits;
+import org.arcwright.compose.Options;
 import org.arcwright.compose.explain.Clash;
 import org.arcwright.compose.explain.Explainer;
+import org.arcwright.compose.search.OptionRule;
 import org.arcwright.format.AgendaFormat;
 import org.arcwright.format.BriefFormat;
 import org.arcwright.format.InstanceFormat;
+import org.arcwright.format.OptionsFormat;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -74,6 +79,8 @@ final class ComposeCommand implements Callable<Integer> {
 
   @Mixin private CatalogOption catalogs = new CatalogOption();
 
+  @Mixin private OptionsOption options = new OptionsOption();
+
   @Mixin private BudgetOption budget = new BudgetOption();
 
   private final Terminal terminal;
@@ -90,25 +97,77 @@ final class ComposeCommand implements Callable<Integer> {
     Catalog catalog = catalogs.read(more, terminal).catalog();
     Brief brief = BriefFormat.read(briefFile, catalog);
     Instant begin = CLOCK.instant();
-    Composition composition = compose(brief, catalog);
-    instanceFile.ifPresent(file -> file.write(InstanceFormat.write(composition.instance())));
+    Optional<OptionRule> rule = options.rule();
+    if (rule.isPresent()) {
+      return choose(brief, catalog, rule.get(), begin, outFile, instanceFile);
+    }
+    Composition composition = searching(() -> Composer.of(catalog).compose(brief, allowed()));
     if (composition instanceof Composed composed) {
+      instanceFile.ifPresent(file -> file.write(InstanceFormat.write(composition.instance())));
       write(new Answer(brief, catalog, composed), outFile);
       return Exit.DONE;
     }
-    writeNone(composition, clash(brief, composition, catalog, begin), catalog);
-    outFile.ifPresent(file -> terminal.err().println("Nothing written to " + file.path() + "."));
-    return Exit.NEGATIVE;
+    return none(brief, composition, catalog, begin, outFile, instanceFile);
   }
 
-  private Composition compose(Brief brief, Catalog catalog) {
-    Duration time = budget.time();
+  private Budget allowed() {
+    return Budget.of(budget.time());
+  }
+
+  private <T> T searching(Supplier<T> work) {
     try {
-      return Progress.during(
-          terminal, time, () -> Composer.of(catalog).compose(brief, Budget.of(time)));
+      return Progress.during(terminal, budget.time(), work);
     } catch (InvalidValueException e) {
       throw new Refusal(briefFile + ": " + e.getMessage(), e);
     }
+  }
+
+  private int choose(
+      Brief brief,
+      Catalog catalog,
+      OptionRule rule,
+      Instant begin,
+      Optional<WholeFile> outFile,
+      Optional<WholeFile> instanceFile) {
+    Options answer = searching(() -> Composer.of(catalog).options(brief, rule, allowed()));
+    if (answer instanceof Options.NotOne none) {
+      return none(brief, none.why(), catalog, begin, outFile, instanceFile);
+    }
+    Options.Found found = (Options.Found) answer;
+    instanceFile.ifPresent(file -> file.write(InstanceFormat.write(found.best().instance())));
+    if (outFile.isPresent()) {
+      outFile
+          .get()
+          .write(options(brief, catalog, found, Marks.UNICODE, Style.PLAIN, Terminal.PAGE));
+      terminal.err().println("Written to " + outFile.get().path() + ".");
+      return Exit.DONE;
+    }
+    String text =
+        options(brief, catalog, found, terminal.marks(), terminal.style(), terminal.width());
+    terminal.out().print(text);
+    return Exit.DONE;
+  }
+
+  private String options(
+      Brief brief, Catalog catalog, Options.Found found, Marks marks, Style style, int width) {
+    return switch (form()) {
+      case TEXT -> OptionsDocument.text(brief, catalog, found, marks, style, width);
+      case JSON -> OptionsFormat.write(found);
+      case MARKDOWN -> OptionsDocument.markdown(brief, catalog, found);
+    };
+  }
+
+  private int none(
+      Brief brief,
+      Composition composition,
+      Catalog catalog,
+      Instant begin,
+      Optional<WholeFile> outFile,
+      Optional<WholeFile> instanceFile) {
+    instanceFile.ifPresent(file -> file.write(InstanceFormat.write(composition.instance())));
+    writeNone(composition, clash(brief, composition, catalog, begin), catalog);
+    outFile.ifPresent(file -> terminal.err().println("Nothing written to " + file.path() + "."));
+    return Exit.NEGATIVE;
   }
 
   private void refuseOverwriting(Optional<WholeFile> outFile, Optional<WholeFile> instanceFile) {

@@ -92,7 +92,9 @@ public record Profile(
   }
 
   private static boolean talks(Step step) {
-    return step.speaker() != Speaker.NOBODY && step.speaker() != Speaker.FACILITATOR;
+    return !isAlone(step)
+        && step.speaker() != Speaker.NOBODY
+        && step.speaker() != Speaker.FACILITATOR;
   }
 
   private static boolean isAlone(Step step) {

@@ -121,7 +121,7 @@ public final class MarkdownDocument {
   }
 
   /** The text with all that Markdown would read as a sign taken literally, on one line. */
-  private static String plain(String text) {
+  static String plain(String text) {
     StringBuilder escaped = new StringBuilder();
     for (int i = 0; i < text.length(); i++) {
       char c = text.charAt(i);

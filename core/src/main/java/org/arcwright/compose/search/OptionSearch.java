@@ -43,6 +43,7 @@ public final class OptionSearch {
     this.rule = rule;
     this.work = work;
     this.ceiling = rule.ceiling(best.cost());
+    this.sharing = Sharing.none(model);
     for (int i = 0; i < model.ids.length; i++) {
       numbers.put(model.ids[i], i);
     }

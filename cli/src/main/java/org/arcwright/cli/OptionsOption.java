@@ -1,0 +1,39 @@
+package org.arcwright.cli;
+
+import java.util.Optional;
+import org.arcwright.catalog.InvalidValueException;
+import org.arcwright.compose.search.OptionRule;
+import picocli.CommandLine.Option;
+
+/** How many options somebody wants to choose from. */
+final class OptionsOption {
+  @Option(
+      names = "--options",
+      paramLabel = "K",
+      description = "compose K options to choose from, 2 to 9, side by side")
+  private Optional<Integer> count = Optional.empty();
+
+  @Option(
+      names = "--share",
+      paramLabel = "PART",
+      converter = PercentConverter.class,
+      description =
+          "most exercises of an earlier option that a later one may use again; 50%% if not given")
+  private int share = 50;
+
+  @Option(
+      names = "--within",
+      paramLabel = "PART",
+      converter = PercentConverter.class,
+      description = "how many more points than the best an option may have; 25%% if not given")
+  private int within = 25;
+
+  /** What is asked for; nothing if one agenda will do. */
+  Optional<OptionRule> rule() {
+    try {
+      return count.map(k -> new OptionRule(k, share, within));
+    } catch (InvalidValueException e) {
+      throw new Refusal("--" + e.getMessage(), e);
+    }
+  }
+}

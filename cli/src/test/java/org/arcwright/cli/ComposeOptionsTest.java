@@ -1,0 +1,82 @@
+package org.arcwright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.arcwright.compose.Options.Found;
+import org.arcwright.compose.search.OptionRule;
+import org.arcwright.format.OptionsFormat;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class ComposeOptionsTest {
+  @TempDir Path folder;
+  private Path brief;
+
+  @BeforeEach
+  void writeBrief() throws IOException {
+    brief = Briefs.write(folder, Briefs.SHORT);
+  }
+
+  @Test
+  void optionsStandSideBySideEachWithWhatSetsItApart() {
+    Run run = Run.of("compose", brief, "--options", 3);
+
+    assertThat(run.code()).isEqualTo(Exit.DONE);
+    assertThat(run.err()).isEmpty();
+    assertThat(run.out())
+        .startsWith("Ideas for the open day\n")
+        .contains("option", "breaks", "energy fit", "time talking", "working alone")
+        .contains("asks openness", "tools needed", "shared with 1")
+        .contains("Option 1\n", "Option 2\n", "Option 3\n")
+        .contains("Proven one by one", "--out options.md");
+    assertThat(run.out().lines()).allMatch(line -> line.length() <= 80);
+  }
+
+  @Test
+  void optionsInJsonAreReadBack() {
+    Run run = Run.of("compose", brief, "--options", 2, "--share", "40%", "--format", "json");
+
+    Found found = (Found) OptionsFormat.read("out.json", run.out());
+    assertThat(found.rule()).isEqualTo(new OptionRule(2, 40, 25));
+    assertThat(found.options()).hasSize(2);
+  }
+
+  @Test
+  void optionsInMarkdownAreCompleteEach() throws IOException {
+    Path out = folder.resolve("options.md");
+    Run run = Run.of("compose", brief, "--options", 2, "--out", out);
+
+    assertThat(run.out()).isEmpty();
+    assertThat(run.err()).contains("Written to ");
+    assertThat(Files.readString(out))
+        .startsWith("# Two options to choose from\n")
+        .contains("| | Option 1 | Option 2 |", "- **Option 2.** ")
+        .contains("# Ideas for the open day", "| 1 | 09:00–09:");
+  }
+
+  @Test
+  void whenThereAreNoMoreTheReasonIsTold() {
+    Run run = Run.of("compose", brief, "--options", 9, "--share", "0", "--within", "5%");
+
+    assertThat(run.code()).isEqualTo(Exit.DONE);
+    assertThat(run.out().replaceAll("\\s+", " "))
+        .contains("There are no more within that.")
+        .doesNotContain("Option 9");
+  }
+
+  @ParameterizedTest
+  @CsvSource({"--options, 0", "--options, many", "--share, 100%", "--within, -5%", "--share, half"})
+  void whatIsOutOfRangeIsRefused(String option, String value) {
+    Run run = Run.of("compose", brief, "--options", 2, option, value);
+
+    assertThat(run.code()).isEqualTo(Exit.WRONG_INPUT);
+    assertThat(run.out()).isEmpty();
+    assertThat(run.err()).contains(option.substring(2));
+  }
+}
