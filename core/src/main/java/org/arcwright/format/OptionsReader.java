@@ -90,8 +90,7 @@ final class OptionsReader {
         fields.required("instance").flatMap(n -> InstanceReader.read(n, faults));
     List<Option> options = fields.list("options", (n, all) -> option(n, leftOut, instance, all));
     return fields.build(
-        () ->
-            new Options.Found(rule.orElseThrow(), options, End.valueOf(end.name()), beyond));
+        () -> new Options.Found(rule.orElseThrow(), options, End.valueOf(end.name()), beyond));
   }
 
   private static Optional<OptionRule> rule(Node node, Faults faults) {

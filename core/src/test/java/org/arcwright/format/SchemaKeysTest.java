@@ -64,8 +64,7 @@ class SchemaKeysTest {
           Map.entry("OptionsReader.KEYS", "options"),
           Map.entry("OptionsReader.RULE", "options/properties/rule"),
           Map.entry("OptionsReader.OPTION", "options/properties/options/items"),
-          Map.entry(
-              "OptionsReader.PROFILE", "options/properties/options/items/properties/profile"),
+          Map.entry("OptionsReader.PROFILE", "options/properties/options/items/properties/profile"),
           Map.entry(
               "OptionsReader.FORMATS",
               "options/properties/options/items/properties/profile/properties/formats"),

@@ -65,8 +65,7 @@ final class Verdicts {
                                         Arbitraries.of(End.class),
                                         proofs().optional())
                                     .as(Options.Found::new)));
-    Arbitrary<Options> none =
-        Combinators.combine(rules, compositions()).as(Options.NotOne::new);
+    Arbitrary<Options> none = Combinators.combine(rules, compositions()).as(Options.NotOne::new);
     return Arbitraries.oneOf(List.of(found, none));
   }
 
