@@ -8,9 +8,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.tngtech.archunit.base.DescribedPredicate;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.domain.JavaCodeUnit;
+import com.tngtech.archunit.core.domain.JavaField;
+import com.tngtech.archunit.core.domain.JavaMember;
+import com.tngtech.archunit.core.domain.JavaModifier;
 import com.tngtech.archunit.core.domain.JavaPackage;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -67,6 +72,7 @@ class HouseTest {
               "compose.instance",
               "compose.search",
               "live",
+              "compose.check",
               "format.tree"),
           room("shelf", "catalog", "format"));
 
@@ -155,6 +161,69 @@ class HouseTest {
         .orShould()
         .callMethod(Throwable.class, "printStackTrace")
         .check(HOUSE);
+  }
+
+  @Test
+  void nobody_in_the_core_logs() {
+    noClasses()
+        .should()
+        .dependOnClassesThat()
+        .resideInAnyPackage(
+            "java.util.logging..",
+            "org.slf4j..",
+            "org.apache.logging..",
+            "org.apache.log4j..",
+            "org.apache.commons.logging..")
+        .orShould()
+        .dependOnClassesThat()
+        .areAssignableTo(System.Logger.class)
+        .check(HOUSE);
+  }
+
+  @Test
+  void what_others_can_call_speaks_of_java_and_of_the_house_alone() {
+    Set<String> foreign = new TreeSet<>();
+    int looked = 0;
+    for (JavaClass type : HOUSE) {
+      if (type.getModifiers().contains(JavaModifier.PUBLIC)) {
+        for (JavaClass seen : seenFromOutside(type)) {
+          looked++;
+          JavaClass bare = seen.getBaseComponentType();
+          if (!bare.isPrimitive()
+              && !bare.getPackageName().matches("(java|org\\.arcwright)\\..*")) {
+            foreign.add(type.getName() + " shows " + bare.getName());
+          }
+        }
+      }
+    }
+
+    assertThat(looked).isGreaterThan(1_000);
+    assertThat(foreign).isEmpty();
+  }
+
+  /** All types in what a public class inherits, and in its members that others can reach. */
+  private static Set<JavaClass> seenFromOutside(JavaClass type) {
+    Set<JavaClass> seen = new HashSet<>(type.getRawInterfaces());
+    type.getRawSuperclass().ifPresent(seen::add);
+    for (JavaField field : type.getFields()) {
+      if (isReachable(field)) {
+        seen.addAll(field.getType().getAllInvolvedRawTypes());
+      }
+    }
+    for (JavaCodeUnit unit : type.getCodeUnits()) {
+      if (isReachable(unit)) {
+        seen.addAll(unit.getReturnType().getAllInvolvedRawTypes());
+        seen.addAll(unit.getExceptionTypes());
+        unit.getParameterTypes()
+            .forEach(parameter -> seen.addAll(parameter.getAllInvolvedRawTypes()));
+      }
+    }
+    return seen;
+  }
+
+  private static boolean isReachable(JavaMember member) {
+    return member.getModifiers().contains(JavaModifier.PUBLIC)
+        || member.getModifiers().contains(JavaModifier.PROTECTED);
   }
 
   @Test

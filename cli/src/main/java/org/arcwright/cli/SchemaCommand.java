@@ -30,8 +30,7 @@ final class SchemaCommand implements Callable<Integer> {
       index = "0",
       paramLabel = "FILE",
       converter = Kind.class,
-      description =
-          "exercise, goal, brief, agenda, composition, review, log, instance or solution")
+      description = "exercise, goal, brief, agenda, composition, review, log, instance or solution")
   private Schema schema = Schema.EXERCISE;
 
   private final Terminal terminal;

@@ -55,7 +55,7 @@ final class FiguresForm {
     }
   }
 
-  private static Optional<Cost> cost(Node node, Faults faults) {
+  static Optional<Cost> cost(Node node, Faults faults) {
     Fields fields = Fields.of(node, "cost", COST, faults);
     long exercises = fields.longWhole("exercises");
     long lengths = fields.longWhole("lengths");
@@ -82,7 +82,7 @@ final class FiguresForm {
         .end();
   }
 
-  private static Node tree(Cost cost) {
+  static Node tree(Cost cost) {
     return new Branch()
         .put("exercises", cost.exercises())
         .put("lengths", cost.lengths())

@@ -18,8 +18,10 @@ record Header(Schema schema, int version) {
   static final Header COMPOSITION = new Header(Schema.COMPOSITION, 1);
   static final Header OPTIONS = new Header(Schema.OPTIONS, 1);
   static final Header REVIEW = new Header(Schema.REVIEW, 1);
+  static final Header PROBLEMS = new Header(Schema.PROBLEMS, 1);
   static final Header INSTANCE = new Header(Schema.INSTANCE, 1);
   static final Header SOLUTION = new Header(Schema.SOLUTION, 1);
+  static final Header VERDICT = new Header(Schema.VERDICT, 1);
 
   /** What {@code format} says. */
   String name() {

@@ -71,7 +71,7 @@ public final class InstanceFormat {
         .end();
   }
 
-  private static Node tree(Meal meal) {
+  static Node tree(Meal meal) {
     return new Branch()
         .put("from", meal.from())
         .put("to", meal.to())

@@ -104,7 +104,7 @@ final class InstanceReader {
     return fields.build(() -> new Instance.Stretch(min, max));
   }
 
-  private static Optional<Instance.Meal> meal(Node node, Faults faults) {
+  static Optional<Instance.Meal> meal(Node node, Faults faults) {
     Fields fields = Fields.of(node, "meal", MEAL, faults);
     int from = fields.whole("from");
     int to = fields.whole("to");

@@ -37,10 +37,14 @@ public enum Schema implements Word {
   REVIEW("review"),
   /** A line of a progress log; see {@link LogFormat}. */
   LOG("log"),
+  /** What is wrong with a document; see {@link ProblemsFormat}. */
+  PROBLEMS("problems"),
   /** An instance of the composition problem; see {@link InstanceFormat}. */
   INSTANCE("instance"),
   /** A solution of the composition problem; see {@link SolutionFormat}. */
-  SOLUTION("solution");
+  SOLUTION("solution"),
+  /** What a checker says of a solution; see {@link VerdictFormat}. */
+  VERDICT("verdict");
 
   private final String word;
 

@@ -15,7 +15,8 @@
  *   <li>{@link org.arcwright.format.LogFormat}: progress logs, a line of JSON for each entry;
  *   <li>{@link org.arcwright.format.InstanceFormat} and {@link
  *       org.arcwright.format.SolutionFormat}: the composition problem and its answer, in JSON, for
- *       other solvers.
+ *       other solvers, and {@link org.arcwright.format.VerdictFormat}: what a checker says of one;
+ *   <li>{@link org.arcwright.format.ProblemsFormat}: what is wrong with a document, in JSON.
  * </ul>
  *
  * <p>{@link org.arcwright.format.Schema} has a JSON Schema for each kind of file, for editors. JSON

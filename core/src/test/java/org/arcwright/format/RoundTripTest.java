@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.List;
 import java.util.Set;
+import java.util.TreeSet;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
@@ -21,6 +22,7 @@ import org.arcwright.catalog.Tool;
 import org.arcwright.compose.Composition;
 import org.arcwright.compose.Options;
 import org.arcwright.compose.Review;
+import org.arcwright.compose.check.Verdict;
 import org.arcwright.compose.instance.Instance;
 import org.arcwright.compose.search.Solution;
 import org.junit.jupiter.api.Test;
@@ -133,6 +135,30 @@ class RoundTripTest {
     assertThat(SchemaFile.complaints(Schema.SOLUTION, text)).isEmpty();
   }
 
+  @Property(tries = 300, seed = "635")
+  void a_verdict(@ForAll("verdicts") Verdict verdict) {
+    String text = VerdictFormat.write(verdict);
+
+    assertThat(VerdictFormat.read("v.json", text)).isEqualTo(verdict);
+    assertThat(SchemaFile.complaints(Schema.VERDICT, text)).isEmpty();
+  }
+
+  @Test
+  void each_kind_of_finding_comes_up_in_verdicts() {
+    Set<String> kinds = new TreeSet<>();
+    Verdicts.findings().forEach(finding -> kinds.add(FindingForm.kind(finding.getClass())));
+
+    assertThat(kinds).isEqualTo(FindingForm.kinds());
+  }
+
+  @Property(tries = 300, seed = "635")
+  void problems(@ForAll("problemLists") List<Problem> problems) {
+    String text = ProblemsFormat.write(problems);
+
+    assertThat(ProblemsFormat.read("p.json", text)).isEqualTo(problems);
+    assertThat(SchemaFile.complaints(Schema.PROBLEMS, text)).isEmpty();
+  }
+
   @Property(tries = 2000, seed = "635")
   void a_text_of_signs_is_refused_with_places(@ForAll("signs") String text) {
     assertThat(Complaints.of(() -> BriefFormat.read("b.yaml", text)))
@@ -218,5 +244,15 @@ class RoundTripTest {
   @Provide
   Arbitrary<Solution> solutions() {
     return Verdicts.solutions();
+  }
+
+  @Provide
+  Arbitrary<Verdict> verdicts() {
+    return Verdicts.verdicts();
+  }
+
+  @Provide
+  Arbitrary<List<Problem>> problemLists() {
+    return Verdicts.problems();
   }
 }

@@ -80,6 +80,10 @@ class SchemaKeysTest {
           Map.entry("LogEntryForm.DECISION", "log/$defs/decision"),
           Map.entry("LogEntryForm.ENERGY", "log/$defs/energy"),
           Map.entry("LogEntryForm.UNDO", "log/$defs/undo"),
+          Map.entry("ProblemsFormat.KEYS", "problems"),
+          Map.entry("ProblemsFormat.PROBLEM", "problems/properties/problems/items"),
+          Map.entry("VerdictFormat.KEYS", "verdict"),
+          Map.entry("FindingForm.KEYS", "verdict/properties/findings/items"),
           Map.entry("InstanceReader.KEYS", "instance"),
           Map.entry("InstanceReader.STRETCH", "instance/properties/stretch"),
           Map.entry("InstanceReader.MEAL", "instance/properties/meals/items"),
@@ -134,6 +138,16 @@ class SchemaKeysTest {
     assertThat(at(place).path("enum").valueStream().map(JsonNode::stringValue))
         .containsExactlyElementsOf(
             Stream.of(type.getEnumConstants()).map(Word::word).collect(Collectors.toList()));
+  }
+
+  @Test
+  void the_schema_of_verdicts_lists_each_kind_of_finding() {
+    assertThat(
+            at("verdict/properties/findings/items/properties/kind")
+                .path("enum")
+                .valueStream()
+                .map(JsonNode::stringValue))
+        .containsExactlyElementsOf(FindingForm.kinds());
   }
 
   private static Stream<Arguments> words() {

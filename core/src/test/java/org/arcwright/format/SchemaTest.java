@@ -127,6 +127,19 @@ class SchemaTest {
        {"break": true, "start": 5, "length": 5}]}
       """;
 
+  private static final String PROBLEMS =
+      """
+      {"format": "arcwright-problems", "version": 1, "problems": [{"file": "b.yaml", "line": 5,
+       "column": 6, "what": "cap", "value": "3 hrs", "remedy": "write it as 3h"}]}
+      """;
+  private static final String VERDICT =
+      """
+      {"format": "arcwright-verdict", "version": 1, "findings": [{"kind": "stretch-too-long",
+       "rule": 5, "at": 0, "text": "Too long.", "values": {"at": 0, "minutes": 95, "most": 60}}],
+       "cost": {"exercises": 1, "lengths": 0, "energy": 0, "share": 0, "monotony": 0, "rhythm": 0,
+       "pauses": 0, "idle": 0}, "tie": 7}
+      """;
+
   @ParameterizedTest
   @EnumSource
   void each_schema_is_one(Schema schema) {
@@ -261,6 +274,12 @@ class SchemaTest {
         "LOG ~ '\"started\": \"weather-report\", \"planned\": 10' ~ '\"note\": \" \"'",
         "LOG ~ '\"started\": \"weather-report\", \"planned\": 10' ~ '\"undo\": false'",
         "LOG ~ '\"started\": \"weather-report\", \"planned\": 10' ~ '\"paused\": true'",
+        "PROBLEMS ~ '\"line\": 5,' ~ ''",
+        "PROBLEMS ~ '\"column\": 6' ~ '\"column\": \"6\"'",
+        "VERDICT ~ stretch-too-long ~ stretch-too-short",
+        "VERDICT ~ '{\"at\": 0, \"minutes\": 95, \"most\": 60}' ~ 95",
+        "VERDICT ~ '\"tie\": 7' ~ '\"tie\": \"7\"'",
+        "VERDICT ~ '\"idle\": 0' ~ '\"idle\": 0.5'",
         "INSTANCE ~ '\"grid\": 5' ~ '\"grid\": 0'",
         "INSTANCE ~ '\"grid\": 5' ~ '\"grid\": 2.5'",
         "INSTANCE ~ '\"count\": [1, 2]' ~ '\"count\": [0, 2]'",
@@ -295,8 +314,10 @@ class SchemaTest {
       case OPTIONS -> OPTIONS;
       case REVIEW -> REVIEW;
       case LOG -> LOG;
+      case PROBLEMS -> PROBLEMS;
       case INSTANCE -> INSTANCE;
       case SOLUTION -> SOLUTION;
+      case VERDICT -> VERDICT;
     };
   }
 
@@ -311,8 +332,10 @@ class SchemaTest {
           case OPTIONS -> OptionsFormat::read;
           case REVIEW -> ReviewFormat::read;
           case LOG -> (name, line) -> LogFormat.read(name, LogSample.FIRST_LINE + line);
+          case PROBLEMS -> ProblemsFormat::read;
           case INSTANCE -> InstanceFormat::read;
           case SOLUTION -> SolutionFormat::read;
+          case VERDICT -> VerdictFormat::read;
         };
     return Complaints.of(() -> reader.apply(schema.word(), text));
   }

@@ -3,6 +3,7 @@ package org.arcwright.format;
 import java.time.Duration;
 import java.util.List;
 import java.util.TreeSet;
+import java.util.Set;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
@@ -16,6 +17,10 @@ import org.arcwright.compose.Profile;
 import org.arcwright.compose.Proof;
 import org.arcwright.compose.Review;
 import org.arcwright.compose.instance.Instance;
+import org.arcwright.compose.check.Finding;
+import org.arcwright.compose.check.Verdict;
+import org.arcwright.compose.instance.Instance.Bounds;
+import org.arcwright.compose.instance.Instance.Meal;
 import org.arcwright.compose.instance.Item;
 import org.arcwright.compose.search.OptionList.End;
 import org.arcwright.compose.search.OptionRule;
@@ -160,5 +165,54 @@ final class Verdicts {
         status == Status.INFEASIBLE ? 0 : numbers.get(2),
         found ? items : List.of(),
         numbers.get(3));
+  }
+
+  static Arbitrary<Verdict> verdicts() {
+    return Combinators.combine(
+            Arbitraries.of(findings()).list().ofMaxSize(6),
+            Samples.agendas().map(agenda -> agenda.figures().cost()),
+            Arbitraries.longs())
+        .as(Verdict::new);
+  }
+
+  /** One of each kind, and more where a value may take several forms. */
+  static List<Finding> findings() {
+    Bounds bounds = new Bounds(5, 25);
+    return List.of(
+        new Finding.NoExercise(),
+        new Finding.Gap("Exercise \"a\"", 5, 0),
+        new Finding.BreakAtEdge(0, true),
+        new Finding.BreakAtEdge(9_000_000_000L, false),
+        new Finding.UnknownExercise("a", 5),
+        new Finding.Repeated("a", 50, 5),
+        new Finding.LengthNotAllowed("a", 5, 12, List.of(10, 15)),
+        new Finding.LengthNotAllowed("a", 5, 12, List.of()),
+        new Finding.UnknownPhase("a", 5, -1, 4),
+        new Finding.PhaseOutOfOrder("a", 5, "open", "close"),
+        new Finding.KindNotAllowed("a", 5, "A", "open", Set.of("B", "C")),
+        new Finding.PhaseCount("open", 50, 0, bounds),
+        new Finding.PhaseMinutes("open", 50, 30, bounds),
+        new Finding.NeedMissing("a", 5, "p"),
+        new Finding.YieldMissing("open", 50, "p"),
+        new Finding.BreakLength(5, 7, List.of(10, 45)),
+        new Finding.SideBySide(35),
+        new Finding.StretchTooLong(0, 95, 60),
+        new Finding.MealElsewhere(5, new Meal(120, 150, 45)),
+        new Finding.MealMissing(new Meal(120, 150, 45)),
+        new Finding.OverCap(200, 20, 30, 180),
+        new Finding.WishMissing("a"),
+        new Finding.PinElsewhere("a", 5, 60));
+  }
+
+  static Arbitrary<List<Problem>> problems() {
+    Arbitrary<Integer> numbers = Arbitraries.integers().between(0, 9_999);
+    return Combinators.combine(
+            Combinators.combine(Samples.texts(20), numbers, numbers).as(Place::new),
+            Samples.texts(20),
+            Samples.texts(20),
+            Samples.texts(40))
+        .as(Problem::new)
+        .list()
+        .ofMaxSize(4);
   }
 }

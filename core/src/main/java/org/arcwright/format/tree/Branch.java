@@ -33,7 +33,7 @@ public final class Branch {
 
   /** Adds {@code true} or {@code false}. */
   public Branch put(String key, boolean value) {
-    return put(key, new Scalar(0, 0, ScalarType.FLAG, String.valueOf(value)));
+    return put(key, flag(value));
   }
 
   /** Adds a text if there is one. */
@@ -60,6 +60,11 @@ public final class Branch {
   /** A text. */
   public static Node text(String value) {
     return new Scalar(0, 0, ScalarType.TEXT, value);
+  }
+
+  /** {@code true} or {@code false}. */
+  public static Node flag(boolean value) {
+    return new Scalar(0, 0, ScalarType.FLAG, String.valueOf(value));
   }
 
   /** A whole number. */
