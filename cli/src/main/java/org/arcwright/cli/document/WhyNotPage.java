@@ -14,7 +14,6 @@ import org.arcwright.compose.explain.WhyNot;
 
 /** Why an exercise is not in an agenda, as text. */
 public final class WhyNotPage {
-  private final String exercise;
   private final String title;
   private final Agenda agenda;
   private final int width;
@@ -26,7 +25,6 @@ public final class WhyNotPage {
    * @param width of a line in characters
    */
   public WhyNotPage(String exercise, Agenda agenda, Catalog catalog, int width) {
-    this.exercise = exercise;
     this.title = Words.quoted(catalog.exercise(exercise).map(Exercise::title).orElse(exercise));
     this.agenda = agenda;
     this.width = width;
