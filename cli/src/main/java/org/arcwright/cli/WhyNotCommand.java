@@ -13,6 +13,7 @@ import org.arcwright.catalog.Layers;
 import org.arcwright.cli.document.WhyNotPage;
 import org.arcwright.compose.Budget;
 import org.arcwright.compose.Composer;
+import org.arcwright.compose.Review;
 import org.arcwright.compose.explain.Explainer;
 import org.arcwright.compose.explain.WhyNot;
 import org.arcwright.format.AgendaFormat;
@@ -73,14 +74,17 @@ final class WhyNotCommand implements Callable<Integer> {
         answer instanceof WhyNot.RuledOut ruled
             ? BriefFormat.line(briefFile, ruled.field(), id)
             : OptionalInt.empty();
-    WhyNotPage page = new WhyNotPage(id, agenda, catalog, terminal.width());
+    Review review = Composer.of(catalog).check(agenda, brief);
+    if (!review.fits()) {
+      terminal.err().println("This agenda does not keep to its brief; check says where.");
+    }
+    WhyNotPage page = new WhyNotPage(id, agenda, review.figures(), catalog, terminal.width());
     terminal.out().print(page.write(answer, briefFile.toString(), line));
     return answer instanceof WhyNot.IsIn || answer instanceof WhyNot.Possible
         ? Exit.DONE
         : Exit.NEGATIVE;
   }
 
-  /** The agenda's figures are counted anew, for a hand may have changed it. */
   private WhyNot answer(Brief brief, Agenda agenda, String id, Catalog catalog) {
     try {
       return Progress.during(

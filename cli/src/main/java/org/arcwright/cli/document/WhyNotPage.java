@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.OptionalInt;
 import org.arcwright.agenda.Agenda;
 import org.arcwright.agenda.AgendaItem.Activity;
+import org.arcwright.agenda.Figures;
 import org.arcwright.agenda.Figures.Cost;
 import org.arcwright.catalog.Catalog;
 import org.arcwright.catalog.Exercise;
@@ -16,17 +17,20 @@ import org.arcwright.compose.explain.WhyNot;
 public final class WhyNotPage {
   private final String title;
   private final Agenda agenda;
+  private final Figures figures;
   private final int width;
   private final List<String> lines = new ArrayList<>();
 
   /**
    * @param exercise the id asked about
    * @param agenda in which it is missed
+   * @param figures of that agenda, counted for the brief
    * @param width of a line in characters
    */
-  public WhyNotPage(String exercise, Agenda agenda, Catalog catalog, int width) {
+  public WhyNotPage(String exercise, Agenda agenda, Figures figures, Catalog catalog, int width) {
     this.title = Words.quoted(catalog.exercise(exercise).map(Exercise::title).orElse(exercise));
     this.agenda = agenda;
+    this.figures = figures;
     this.width = width;
   }
 
@@ -43,7 +47,13 @@ public final class WhyNotPage {
       text(title + " is ruled out: " + ruled.leftOut().reason() + ".");
       text(
           line.isPresent()
-              ? "That is " + ruled.field() + " in the brief: " + briefName + ", line " + line.getAsInt() + "."
+              ? "That is "
+                  + ruled.field()
+                  + " in the brief: "
+                  + briefName
+                  + ", line "
+                  + line.getAsInt()
+                  + "."
               : "The brief says nothing of "
                   + ruled.field()
                   + "; that is what applies when it is silent.");
@@ -70,25 +80,40 @@ public final class WhyNotPage {
       Activity old = before.get(activity.exercise());
       if (old == null) {
         item("comes in " + at(activity) + ": " + Words.quoted(activity.title()) + length(activity));
-      } else if (!old.start().equals(activity.start()) || !old.length().equals(activity.length())) {
-        item("moves from " + clock().at(old.start()) + length(old) + " to "
-            + clock().at(activity.start()) + length(activity) + ": " + Words.quoted(activity.title()));
+      } else if (!old.start().equals(activity.start())) {
+        item(
+            "moves from "
+                + clock().at(old.start())
+                + " to "
+                + clock().at(activity.start())
+                + ": "
+                + Words.quoted(activity.title())
+                + length(activity));
+      } else if (!old.length().equals(activity.length())) {
+        item(
+            "lasts "
+                + Words.time(activity.length())
+                + " instead of "
+                + Words.time(old.length())
+                + ": "
+                + Words.quoted(activity.title()));
       }
     }
     for (Activity activity : agenda.activities()) {
       if (!after.containsKey(activity.exercise())) {
-        item("goes, " + clock().said(activity.start()) + ": " + Words.quoted(activity.title()) + length(activity));
+        item(
+            "goes, "
+                + clock().said(activity.start())
+                + ": "
+                + Words.quoted(activity.title())
+                + length(activity));
       }
     }
-    cost(agenda.figures().cost(), with.figures().cost());
+    cost(figures.cost(), with.figures().cost());
   }
 
   private void cost(Cost before, Cost after) {
     long more = after.total() - before.total();
-    if (before.total() == 0) {
-      text("What this agenda costs is not known, for it was written by hand.");
-      return;
-    }
     text(
         more == 0
             ? "It is as good as this one."
@@ -109,8 +134,12 @@ public final class WhyNotPage {
 
   private void part(String what, long before, long after) {
     if (before != after) {
-      item(what + ": " + Words.grouped(Math.abs(after - before)) + " points "
-          + (after > before ? "more" : "less"));
+      item(
+          what
+              + ": "
+              + Words.grouped(Math.abs(after - before))
+              + " points "
+              + (after > before ? "more" : "less"));
     }
   }
 
