@@ -11,6 +11,7 @@ import org.arcwright.catalog.Catalog;
 import org.arcwright.catalog.InvalidValueException;
 import org.arcwright.compose.check.Checker;
 import org.arcwright.compose.check.Finding;
+import org.arcwright.compose.instance.Instance;
 import org.arcwright.compose.instance.Item;
 import org.arcwright.compose.reduce.AgendaBuilder;
 import org.arcwright.compose.reduce.AgendaReader;
@@ -173,6 +174,34 @@ public final class Composer {
         listener.bound(cost);
       }
     };
+  }
+
+  /**
+   * Looks for different agendas, to see how much choice a catalog gives. Two or three cost hardly
+   * more than one, for most of them come from changing exercises for others.
+   *
+   * @param most how many are wanted, 1 or more
+   * @param budget for all of them together
+   * @throws InvalidValueException if the brief names what the catalog does not have, or times that
+   *     cannot be planned
+   */
+  public Variety variety(Brief brief, int most, Budget budget, Cancel cancel) {
+    if (most < 1) {
+      throw new InvalidValueException("most", most, "a whole number over 0 is right");
+    }
+    Allowance allowance = allowance(budget, cancel);
+    Reduction reduction = steps.reduce(brief, catalog, allowance::spent);
+    return reduction.complete()
+        ? VarietySearch.of(reduction.instance(), most, instance -> solve(instance, allowance))
+        : new Variety(List.of(), false);
+  }
+
+  private Solution solve(Instance instance, Allowance allowance) {
+    Solution solution =
+        steps.solve(
+            instance, allowance.limit(), org.arcwright.compose.search.Listener.NONE);
+    allowance.charge(solution.labels());
+    return solution;
   }
 
   /**
