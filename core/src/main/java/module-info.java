@@ -15,6 +15,7 @@ module org.arcwright.core {
   exports org.arcwright.compose.instance;
   exports org.arcwright.compose.search;
   exports org.arcwright.format;
+  exports org.arcwright.gaps;
   exports org.arcwright.live;
   exports org.arcwright.shelf;
   exports org.arcwright.vote;

@@ -73,7 +73,9 @@ class HouseTest {
               "compose.search",
               "live",
               "compose.check",
-              "format.tree"),
+              "format.tree",
+              "gaps"),
+          room("gaps", "catalog", "brief", "compose"),
           room("shelf", "catalog", "format"));
 
   private static final JavaClasses HOUSE =
