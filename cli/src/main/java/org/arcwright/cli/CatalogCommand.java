@@ -25,6 +25,7 @@ final class CatalogCommand implements Callable<Integer> {
     COMMANDS.put("similar", CatalogSimilarCommand::new);
     COMMANDS.put("compare", CatalogCompareCommand::new);
     COMMANDS.put("check", CatalogCheckCommand::new);
+    COMMANDS.put("gaps", CatalogGapsCommand::new);
     COMMANDS.put("new", CatalogNewCommand::new);
     COMMANDS.put("export", CatalogExportCommand::new);
     COMMANDS.put("import", CatalogImportCommand::new);
