@@ -53,7 +53,8 @@ class CatalogGapsCommandTest {
   @Test
   void theTableHasARowForEachGoalAndAFigureForEachLength() {
     Run run =
-        gaps("--goal choose-a-direction,set-priorities --mode remote --tools usual --people 8,12 --minutes 90,120");
+        gaps(
+            "--goal choose-a-direction,set-priorities --mode remote --tools usual --people 8,12 --minutes 90,120");
 
     assertThat(run.code()).isEqualTo(Exit.DONE);
     assertThat(run.err()).isEmpty();
@@ -77,7 +78,8 @@ class CatalogGapsCommandTest {
   void aGapIsToldWithWhatWouldFillIt() throws IOException {
     aGoalThatIsHardToReach();
 
-    Run run = gaps("--goal hand-over-a-shift --mode remote --tools call --people 20..21 --minutes 60");
+    Run run =
+        gaps("--goal hand-over-a-shift --mode remote --tools call --people 20..21 --minutes 60");
 
     assertThat(run.code()).isEqualTo(Exit.NEGATIVE);
     assertThat(run.out())
@@ -102,7 +104,8 @@ class CatalogGapsCommandTest {
 
   @Test
   void aWideGridIsFoldedToTheWidth() {
-    Run run = gaps("--goal choose-a-direction --mode remote --tools usual --people 4..30 --minutes 90");
+    Run run =
+        gaps("--goal choose-a-direction --mode remote --tools usual --people 4..30 --minutes 90");
 
     assertThat(run.out().lines()).allMatch(line -> line.length() <= 80);
     assertThat(run.out().lines().filter(line -> line.startsWith("choose-a-direction"))).hasSize(2);
@@ -113,7 +116,8 @@ class CatalogGapsCommandTest {
     aGoalThatIsHardToReach();
 
     Run run =
-        gaps("--goal hand-over-a-shift --mode remote --tools usual,call --people 20 --minutes 60,90 --format json");
+        gaps(
+            "--goal hand-over-a-shift --mode remote --tools usual,call --people 20 --minutes 60,90 --format json");
 
     JsonNode json = JsonMapper.shared().readTree(run.out());
     assertThat(json.path("briefs").asInt()).isEqualTo(4);
@@ -140,7 +144,9 @@ class CatalogGapsCommandTest {
     Path file = folder.resolve("gaps.svg");
 
     Run run =
-        gaps("--goal hand-over-a-shift --mode remote --tools call --people 12,20 --minutes 15,60 --out " + file);
+        gaps(
+            "--goal hand-over-a-shift --mode remote --tools call --people 12,20 --minutes 15,60 --out "
+                + file);
 
     assertThat(run.out()).isEmpty();
     assertThat(run.err()).contains("Written to " + file);

@@ -198,8 +198,7 @@ public final class Composer {
 
   private Solution solve(Instance instance, Allowance allowance) {
     Solution solution =
-        steps.solve(
-            instance, allowance.limit(), org.arcwright.compose.search.Listener.NONE);
+        steps.solve(instance, allowance.limit(), org.arcwright.compose.search.Listener.NONE);
     allowance.charge(solution.labels());
     return solution;
   }

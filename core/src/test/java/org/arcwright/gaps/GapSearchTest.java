@@ -1,6 +1,5 @@
 package org.arcwright.gaps;
 
-import static org.arcwright.compose.reduce.SampleExercise.of;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
@@ -33,11 +32,11 @@ import org.junit.jupiter.api.Test;
 class GapSearchTest {
   private static final ToolSet REMOTE = ToolSet.usual(Mode.REMOTE);
 
-  private static final SampleExercise HELLO = of("hello", Kind.ICEBREAKER, 5, 5, 10, "arrival");
-  private static final SampleExercise SPARKS = of("sparks", Kind.DIVERGENT, 15, 20, 25, "ideas");
+  private static final SampleExercise HELLO = SampleExercise.of("hello", Kind.ICEBREAKER, 5, 5, 10, "arrival");
+  private static final SampleExercise SPARKS = SampleExercise.of("sparks", Kind.DIVERGENT, 15, 20, 25, "ideas");
   private static final SampleExercise SIEVE =
-      of("sieve", Kind.CONVERGENT, 10, 15, 20, "pick").needs("ideas");
-  private static final SampleExercise WORDS = of("words", Kind.REFLECTION, 5, 5, 10, "takeaways");
+      SampleExercise.of("sieve", Kind.CONVERGENT, 10, 15, 20, "pick").needs("ideas");
+  private static final SampleExercise WORDS = SampleExercise.of("words", Kind.REFLECTION, 5, 5, 10, "takeaways");
 
   @Test
   void a_full_shelf_has_no_gap() {
@@ -52,9 +51,10 @@ class GapSearchTest {
 
   @Test
   void one_that_is_missing_is_described() {
-    Gap gap = run(1, HELLO, SPARKS, WORDS, of("sieve", Kind.CONVERGENT, 5, 5, 5, "x").needs("ideas"))
-        .gaps()
-        .get(0);
+    Gap gap =
+        run(1, HELLO, SPARKS, WORDS, SampleExercise.of("sieve", Kind.CONVERGENT, 5, 5, 5, "x").needs("ideas"))
+            .gaps()
+            .get(0);
 
     assertThat(gap.agendas()).isZero();
     assertThat(gap.drafts()).hasSize(1);
@@ -62,7 +62,9 @@ class GapSearchTest {
     assertThat(draft.phase()).isEqualTo("narrow");
     assertThat(draft.kind()).isEqualTo(Kind.CONVERGENT);
     assertThat(draft.yields()).containsExactly("pick");
-    assertThat(draft.needs()).as("what such exercises need and what exists then").containsExactly("ideas");
+    assertThat(draft.needs())
+        .as("what such exercises need and what exists then")
+        .containsExactly("ideas");
   }
 
   /** The composer says so itself: one of that length helps, one of five minutes more does not. */
@@ -77,7 +79,7 @@ class GapSearchTest {
 
   private static boolean composes(int shortest) {
     Catalog shelf =
-        shelf(HELLO, SPARKS, WORDS, of("new", Kind.CONVERGENT, shortest, shortest, 60, "pick"));
+        shelf(HELLO, SPARKS, WORDS, SampleExercise.of("new", Kind.CONVERGENT, shortest, shortest, 60, "pick"));
     return Composer.of(shelf)
             .compose(new Cell("choose", REMOTE, 8, minutes(60)).brief(), Budget.USUAL)
         instanceof Composed;
@@ -122,9 +124,8 @@ class GapSearchTest {
 
   @Test
   void the_thinnest_come_first_and_lengths_with_the_same_remedy_stand_together() {
-    SampleExercise small = of("small", Kind.REFLECTION, 5, 5, 10, "takeaways").people(1, 8);
-    Grid grid =
-        grid().withPeople(List.of(8, 12)).withLengths(List.of(minutes(60), minutes(90)));
+    SampleExercise small = SampleExercise.of("small", Kind.REFLECTION, 5, 5, 10, "takeaways").people(1, 8);
+    Grid grid = grid().withPeople(List.of(8, 12)).withLengths(List.of(minutes(60), minutes(90)));
 
     Gaps gaps = run(2, grid, HELLO, SPARKS, SIEVE, small);
 
@@ -138,8 +139,7 @@ class GapSearchTest {
 
   @Test
   void demands_add_up_what_the_gaps_ask_for() {
-    Grid grid =
-        grid().withPeople(List.of(8, 12)).withLengths(List.of(minutes(60), minutes(90)));
+    Grid grid = grid().withPeople(List.of(8, 12)).withLengths(List.of(minutes(60), minutes(90)));
 
     List<Demand> demands = run(1, grid, HELLO, SPARKS, SIEVE).demands();
 
@@ -163,7 +163,8 @@ class GapSearchTest {
 
   @Test
   void who_watches_hears_of_every_brief_and_every_gap() {
-    Map<GapSearch.Stage, ConcurrentLinkedQueue<Integer>> heard = new EnumMap<>(GapSearch.Stage.class);
+    Map<GapSearch.Stage, ConcurrentLinkedQueue<Integer>> heard =
+        new EnumMap<>(GapSearch.Stage.class);
     Arrays.stream(GapSearch.Stage.values())
         .forEach(stage -> heard.put(stage, new ConcurrentLinkedQueue<>()));
     Grid grid = grid().withPeople(List.of(6, 8, 12));
@@ -179,12 +180,7 @@ class GapSearchTest {
   void who_cancels_leaves_open_what_was_not_counted() {
     Gaps gaps =
         GapSearch.run(
-            shelf(HELLO, SPARKS, SIEVE, WORDS),
-            grid(),
-            1,
-            9,
-            GapSearch.Watch.NOBODY,
-            () -> true);
+            shelf(HELLO, SPARKS, SIEVE, WORDS), grid(), 1, 9, GapSearch.Watch.NOBODY, () -> true);
 
     assertThat(gaps.open()).isEqualTo(1);
     assertThat(gaps.having(0)).isZero();
@@ -221,8 +217,7 @@ class GapSearchTest {
   }
 
   private static Gaps run(int most, Grid grid, SampleExercise... exercises) {
-    return GapSearch.run(
-        shelf(exercises), grid, most, 99, GapSearch.Watch.NOBODY, Cancel.NEVER);
+    return GapSearch.run(shelf(exercises), grid, most, 99, GapSearch.Watch.NOBODY, Cancel.NEVER);
   }
 
   private static Grid grid() {

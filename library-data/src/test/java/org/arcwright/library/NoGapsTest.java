@@ -40,8 +40,7 @@ class NoGapsTest {
   }
 
   private static List<Count> empty(Grid grid) {
-    Gaps gaps =
-        GapSearch.run(BuiltIn.catalog(), grid, 1, 0, GapSearch.Watch.NOBODY, Cancel.NEVER);
+    Gaps gaps = GapSearch.run(BuiltIn.catalog(), grid, 1, 0, GapSearch.Watch.NOBODY, Cancel.NEVER);
     return gaps.counts().stream().filter(count -> count.agendas() == 0).toList();
   }
 
