@@ -14,6 +14,7 @@ module org.arcwright.core {
   exports org.arcwright.compose.explain;
   exports org.arcwright.compose.instance;
   exports org.arcwright.compose.search;
+  exports org.arcwright.forecast;
   exports org.arcwright.format;
   exports org.arcwright.gaps;
   exports org.arcwright.live;

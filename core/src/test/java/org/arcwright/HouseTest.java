@@ -71,6 +71,7 @@ class HouseTest {
               "compose.explain",
               "compose.instance",
               "compose.search",
+              "forecast",
               "live",
               "compose.check",
               "format.tree",

@@ -36,12 +36,6 @@ import org.arcwright.live.Progress.Workshop;
  * that is wrong is a problem with its line.
  */
 public final class LogFormat {
-  /** What {@code format} says. */
-  static final String NAME = "arcwright-log";
-
-  /** What {@code version} says; a change that older programs cannot read raises it. */
-  static final int VERSION = 1;
-
   private LogFormat() {}
 
   /**

@@ -148,14 +148,7 @@ final class LogReader {
 
   private static Optional<Workshop> workshop(Node node, Faults faults) {
     Fields fields = Fields.of(node, "log", WORKSHOP, faults);
-    fields
-        .required("format")
-        .filter(n -> !n.shown().equals(LogFormat.NAME))
-        .ifPresent(n -> faults.add(n, "format", "this is no log; " + LogFormat.NAME + " is right"));
-    fields
-        .required("version")
-        .filter(n -> !n.shown().equals(String.valueOf(LogFormat.VERSION)))
-        .ifPresent(n -> faults.add(n, "version", LogFormat.VERSION + " is read by this program"));
+    Header.LOG.demand(fields, faults);
     String title = fields.text("title");
     Mode mode = fields.word(Mode.class, "mode");
     int people = fields.whole("people");
@@ -195,9 +188,8 @@ final class LogReader {
 
   static Node tree(Workshop workshop) {
     Branch branch =
-        new Branch()
-            .put("format", LogFormat.NAME)
-            .put("version", LogFormat.VERSION)
+        Header.LOG
+            .begin()
             .put("title", workshop.title())
             .put("mode", workshop.mode().word())
             .put("people", workshop.people());

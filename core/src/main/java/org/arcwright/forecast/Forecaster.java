@@ -1,0 +1,81 @@
+package org.arcwright.forecast;
+
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.arcwright.agenda.Agenda;
+import org.arcwright.agenda.AgendaItem;
+import org.arcwright.agenda.AgendaItem.Activity;
+import org.arcwright.brief.Brief;
+import org.arcwright.catalog.Catalog;
+import org.arcwright.catalog.Exercise;
+
+/**
+ * Foresees when agendas will really end. Every exercise takes a {@link BetaPert} time that follows
+ * from its range at the group's size and from the time planned for it; a late start and breaks that
+ * stretch are added; all of it independent of each other and exact to the minute. Immutable, so any
+ * number of threads may share one.
+ */
+public final class Forecaster {
+  private final Catalog catalog;
+
+  private Forecaster(Catalog catalog) {
+    this.catalog = catalog;
+  }
+
+  /** A forecaster that takes exercises' ranges from that catalog. */
+  public static Forecaster of(Catalog catalog) {
+    return new Forecaster(catalog);
+  }
+
+  /** Foresees an agenda that starts as late as meetings do. */
+  public Forecast forecast(Agenda agenda) {
+    return forecast(agenda, Optional.empty(), Habits.LATE_START);
+  }
+
+  /**
+   * The same, knowing the brief: what it ties to a time waits for that time, and the end that it
+   * asks for is the one to be kept.
+   */
+  public Forecast forecast(Agenda agenda, Brief brief) {
+    return forecast(agenda, Optional.of(brief), Habits.LATE_START);
+  }
+
+  /**
+   * The same, with a start of one's own. For n items that take up to r minutes within a day of d
+   * minutes the work is of the order n² r d.
+   *
+   * @param brief if it is known
+   * @param begins when the first item begins, in minutes from the planned start; for an agenda that
+   *     is what is left of a day, that is about now
+   */
+  public Forecast forecast(Agenda agenda, Optional<Brief> brief, Distribution begins) {
+    List<Leg> legs = new ArrayList<>();
+    List<Integer> waits = Waits.of(agenda, brief);
+    for (int i = 0; i < agenda.items().size(); i++) {
+      AgendaItem item = agenda.items().get(i);
+      legs.add(
+          item instanceof Activity activity
+              ? leg(activity, agenda.people(), waits.get(i))
+              : Leg.pause(item, waits.get(i)));
+    }
+    Duration promised = brief.map(Brief::cap).orElse(agenda.cap());
+    return new Course(agenda, legs, begins, promised).forecast();
+  }
+
+  private Leg leg(Activity activity, int people, int wait) {
+    double planned = activity.length().toSeconds() / 60.0;
+    Optional<Exercise> exercise = catalog.exercise(activity.exercise());
+    if (exercise.isEmpty()) {
+      return Leg.work(activity, wait, Basis.ASSUMED, Habits.tookUnknown(planned));
+    }
+    boolean serves = exercise.get().serves(people);
+    int size = serves ? people : exercise.get().nearest(people);
+    return Leg.work(
+        activity,
+        wait,
+        serves ? Basis.CATALOG : Basis.NEAREST_SIZE,
+        Habits.took(exercise.get().minutes(size), planned));
+  }
+}
