@@ -31,6 +31,8 @@ final class SchemaCommand implements Callable<Integer> {
       paramLabel = "FILE",
       converter = Kind.class,
       description = "exercise, goal, brief, agenda, composition, review, log, instance or solution")
+      description =
+          "exercise, goal, brief, agenda, composition, review, forecast, log, instance or solution")
   private Schema schema = Schema.EXERCISE;
 
   private final Terminal terminal;

@@ -35,6 +35,8 @@ public enum Schema implements Word {
   OPTIONS("options"),
   /** What a checker says of an agenda; see {@link ReviewFormat}. */
   REVIEW("review"),
+  /** When an agenda will really end; see {@link ForecastFormat}. */
+  FORECAST("forecast"),
   /** A line of a progress log; see {@link LogFormat}. */
   LOG("log"),
   /** What is wrong with a document; see {@link ProblemsFormat}. */

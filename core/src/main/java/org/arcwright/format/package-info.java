@@ -12,6 +12,7 @@
  *   <li>{@link org.arcwright.format.CompositionFormat} and {@link
  *       org.arcwright.format.ReviewFormat}: what a composer answers, and what it says of an agenda,
  *       in JSON;
+ *   <li>{@link org.arcwright.format.ForecastFormat}: when an agenda will really end, in JSON;
  *   <li>{@link org.arcwright.format.LogFormat}: progress logs, a line of JSON for each entry;
  *   <li>{@link org.arcwright.format.InstanceFormat} and {@link
  *       org.arcwright.format.SolutionFormat}: the composition problem and its answer, in JSON, for

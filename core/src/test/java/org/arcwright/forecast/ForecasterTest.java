@@ -45,19 +45,12 @@ class ForecasterTest {
 
   @Test
   void a_break_counts_as_on_time_within_five_minutes_either_way() {
-    Day day = new Day().exercise("talk", 20, 20, 20, 20).pause(10);
+    Rest pause =
+        (Rest) onTheDot(new Day().exercise("talk", 5, 20, 35, 20).pause(10), 0).parts().get(1);
+    BetaPert talk = new BetaPert(5, 20, 35);
 
-    assertThat(onTime(day, -6)).isZero();
-    assertThat(onTime(day, -5)).isEqualTo(1);
-    assertThat(onTime(day, 5)).isEqualTo(1);
-    assertThat(onTime(day, 6)).isZero();
-  }
-
-  private static double onTime(Day day, int begins) {
-    Forecast forecast =
-        Forecaster.of(day.catalog())
-            .forecast(day.agenda(8, 0), Optional.empty(), Distribution.at(begins));
-    return ((Rest) forecast.parts().get(1)).onTime();
+    assertThat(pause.onTime())
+        .isCloseTo(talk.chanceUpTo(25.5) - talk.chanceUpTo(14.5), within(5e-5));
   }
 
   @Test

@@ -23,6 +23,7 @@ import org.arcwright.catalog.Mode;
 import org.arcwright.catalog.Per;
 import org.arcwright.catalog.Speaker;
 import org.arcwright.catalog.Word;
+import org.arcwright.forecast.Basis;
 import org.arcwright.format.tree.Keys;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -73,6 +74,10 @@ class SchemaKeysTest {
           Map.entry("SolutionFormat.KEYS", "solution"),
           Map.entry("SolutionFormat.ACTIVITY", "solution/$defs/activity"),
           Map.entry("SolutionFormat.PAUSE", "solution/$defs/pause"),
+          Map.entry("ForecastFormat.KEYS", "forecast"),
+          Map.entry("ForecastFormat.WORK", "forecast/$defs/work"),
+          Map.entry("ForecastFormat.KEPT", "forecast/$defs/work/properties/kept"),
+          Map.entry("ForecastFormat.REST", "forecast/$defs/rest"),
           Map.entry("LogReader.WORKSHOP", "log/$defs/workshop"),
           Map.entry("LogEntryForm.STARTED", "log/$defs/started"),
           Map.entry("LogEntryForm.ENDED", "log/$defs/ended"),
@@ -169,6 +174,7 @@ class SchemaKeysTest {
         Arguments.of("composition/properties/answer", CompositionReader.Kind.class),
         Arguments.of("options/properties/end", OptionsReader.EndWord.class),
         Arguments.of("solution/properties/status", SolutionFormat.StatusWord.class),
+        Arguments.of("forecast/$defs/work/properties/basis", Basis.class),
         Arguments.of("log/$defs/workshop/properties/mode", Mode.class));
   }
 

@@ -77,6 +77,19 @@ class SchemaTest {
         {"exercise": "weather-report", "title": "Weather report", "phase": "open", "length": 10},
         {"break": "ordinary", "length": "PT10M"}]}
       """;
+  private static final String FORECAST =
+      """
+      {"format": "arcwright-forecast", "version": 1, "promised": 25, "onTime": 0.75,
+       "begins": [0, 0, 5, 5, 10], "ends": [ENDS],
+       "parts": [
+        {"basis": "catalog", "took": [8, 9, 10, 12, 14], "begins": [0, 0, 5, 5, 10],
+         "ends": [8, 11, 14, 17, 21], "kept": {"onTime": 0.94, "end": 84}},
+        {"onTime": 0.71, "took": [10, 10, 15, 15, 20], "begins": [8, 11, 14, 17, 21],
+         "ends": [19, 23, 27, 32, 38]}],
+       "agenda": AGENDA}
+      """
+          .replace("ENDS", "20, ".repeat(98) + "20")
+          .replace("AGENDA", AGENDA.strip());
   private static final String LOG =
       """
       {"at": "2026-12-03T09:34:10+01:00", "started": "weather-report", "planned": 10}
@@ -262,6 +275,15 @@ class SchemaTest {
         "SOLUTION ~ '\"cost\": 5, ' ~ ''",
         "SOLUTION ~ '\"break\": true' ~ '\"break\": false'",
         "SOLUTION ~ '\"id\": \"a\", ' ~ ''",
+        "FORECAST ~ arcwright-forecast ~ arcwright-agenda",
+        "FORECAST ~ '\"promised\": 25' ~ '\"promised\": \"25m\"'",
+        "FORECAST ~ '\"onTime\": 0.75' ~ '\"onTime\": 75'",
+        "FORECAST ~ '[0, 0, 5, 5, 10]' ~ '[0, 5, 10]'",
+        "FORECAST ~ '\"ends\": [20, 20, ' ~ '\"ends\": ['",
+        "FORECAST ~ '\"catalog\"' ~ '\"guess\"'",
+        "FORECAST ~ ', \"end\": 84' ~ ''",
+        "FORECAST ~ '\"basis\": \"catalog\"' ~ '\"onTime\": 0.5'",
+        "FORECAST ~ '\"mode\": \"remote\"' ~ '\"mode\": \"online\"'",
         "LOG ~ '09:34:10+01:00' ~ '09:34:10'",
         "LOG ~ '2026-12-03T09:34:10+01:00' ~ '9:34'",
         "LOG ~ '\"at\": \"2026-12-03T09:34:10+01:00\", ' ~ ''",
@@ -313,6 +335,7 @@ class SchemaTest {
       case COMPOSITION -> COMPOSITION;
       case OPTIONS -> OPTIONS;
       case REVIEW -> REVIEW;
+      case FORECAST -> FORECAST;
       case LOG -> LOG;
       case PROBLEMS -> PROBLEMS;
       case INSTANCE -> INSTANCE;
@@ -331,6 +354,7 @@ class SchemaTest {
           case COMPOSITION -> CompositionFormat::read;
           case OPTIONS -> OptionsFormat::read;
           case REVIEW -> ReviewFormat::read;
+          case FORECAST -> ForecastFormat::read;
           case LOG -> (name, line) -> LogFormat.read(name, LogSample.FIRST_LINE + line);
           case PROBLEMS -> ProblemsFormat::read;
           case INSTANCE -> InstanceFormat::read;
