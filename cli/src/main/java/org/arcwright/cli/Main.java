@@ -26,6 +26,7 @@ public final class Main {
     COMMANDS.put("solve", (terminal, words) -> new SolveCommand(terminal));
     COMMANDS.put("check", (terminal, words) -> new CheckCommand(terminal));
     COMMANDS.put("why-not", (terminal, words) -> new WhyNotCommand(terminal));
+    COMMANDS.put("forecast", (terminal, words) -> new ForecastCommand(terminal));
     COMMANDS.put("catalog", CatalogCommand::line);
     COMMANDS.put("schema", (terminal, words) -> new SchemaCommand(terminal));
   }

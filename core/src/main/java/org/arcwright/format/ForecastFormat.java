@@ -44,8 +44,9 @@ import org.arcwright.format.tree.Values;
  * <p>Times are whole minutes from the planned start, chances run from 0 to 1 with four decimals.
  * {@code ends} says when the last item is over with 1, 2 ... 99 per cent, all other lists of times
  * with 5, 20, 50, 80 and 95 per cent. {@code parts} follow the agenda's items; a break has {@code
- * onTime}, the chance that it begins within five minutes of plan; an exercise has {@code kept}, what
- * would follow if it took exactly its planned time. What is written is read as an equal forecast.
+ * onTime}, the chance that it begins within five minutes of plan; an exercise has {@code kept},
+ * what would follow if it took exactly its planned time. What is written is read as an equal
+ * forecast.
  */
 public final class ForecastFormat {
   private static final Keys KEYS =
@@ -103,8 +104,7 @@ public final class ForecastFormat {
     Optional<Band> begins = band(fields, "begins");
     List<Duration> ends = fields.wholes("ends").stream().map(Duration::ofMinutes).toList();
     List<Part> parts = fields.list("parts", ForecastFormat::part);
-    Optional<Agenda> agenda =
-        fields.required("agenda").flatMap(n -> AgendaReader.read(n, faults));
+    Optional<Agenda> agenda = fields.required("agenda").flatMap(n -> AgendaReader.read(n, faults));
     return fields.build(
         () ->
             new Forecast(
@@ -156,8 +156,7 @@ public final class ForecastFormat {
     return times.size() != 5
         ? Optional.empty()
         : fields.build(
-            () ->
-                new Band(times.get(0), times.get(1), times.get(2), times.get(3), times.get(4)));
+            () -> new Band(times.get(0), times.get(1), times.get(2), times.get(3), times.get(4)));
   }
 
   /** The forecast in JSON. */

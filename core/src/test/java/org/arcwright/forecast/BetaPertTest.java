@@ -25,7 +25,14 @@ class BetaPertTest {
   /** Held against the beta distribution of Apache Commons Math 3.6.1. */
   @ParameterizedTest
   @CsvSource({
-    "10, 20, 60", "0, 0, 1", "0, 1, 1", "5, 5, 25", "5, 25, 25", "3, 4, 5", "30, 31, 480", "7, 7.5, 9"
+    "10, 20, 60",
+    "0, 0, 1",
+    "0, 1, 1",
+    "5, 5, 25",
+    "5, 25, 25",
+    "3, 4, 5",
+    "30, 31, 480",
+    "7, 7.5, 9"
   })
   void chances_are_those_of_the_reference(double min, double typical, double max) {
     BetaPert time = new BetaPert(min, typical, max);
@@ -36,7 +43,8 @@ class BetaPertTest {
       assertThat(time.chanceUpTo(min + part * (max - min)))
           .isCloseTo(reference.cumulativeProbability(part), within(1e-12));
     }
-    assertThat(time.mean()).isCloseTo(min + (max - min) * reference.getNumericalMean(), within(1e-9));
+    assertThat(time.mean())
+        .isCloseTo(min + (max - min) * reference.getNumericalMean(), within(1e-9));
     assertThat(time.standardDeviation())
         .isCloseTo((max - min) * Math.sqrt(reference.getNumericalVariance()), within(1e-9));
   }
@@ -75,7 +83,13 @@ class BetaPertTest {
   @Test
   void a_published_path() {
     double[][] path = {
-      {1, 2, 3}, {2, 3.5, 8}, {6, 9, 18}, {1, 4.5, 5}, {4, 4, 10}, {3, 9, 9}, {1, 5.5, 7},
+      {1, 2, 3},
+      {2, 3.5, 8},
+      {6, 9, 18},
+      {1, 4.5, 5},
+      {4, 4, 10},
+      {3, 9, 9},
+      {1, 5.5, 7},
       {5, 5.5, 9}
     };
 
@@ -87,7 +101,8 @@ class BetaPertTest {
 
   /**
    * A project in a row, "Project scheduling" on flylib.com: mean 24 and P(T ≤ 28) = .9633 by a
-   * table of the normal curve. Its first time is so skewed that the exact sum is two per cent below.
+   * table of the normal curve. Its first time is so skewed that the exact sum is two per cent
+   * below.
    */
   @Test
   void another_published_path() {

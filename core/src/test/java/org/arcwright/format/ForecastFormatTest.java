@@ -16,12 +16,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class ForecastFormatTest {
   private static final Forecaster WITHOUT_CATALOG =
-      Forecaster.of(
-          Catalog.of(
-              List.of(),
-              List.of(),
-              List.of(),
-              List.of()));
+      Forecaster.of(Catalog.of(List.of(), List.of(), List.of(), List.of()));
 
   private static final String TWO_ITEMS =
       ForecastFormat.write(

@@ -1,6 +1,5 @@
 package org.arcwright.cli.document;
 
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumSet;
@@ -8,7 +7,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.arcwright.agenda.Agenda;
-import org.arcwright.agenda.AgendaItem;
 import org.arcwright.agenda.AgendaItem.Activity;
 import org.arcwright.catalog.Kind;
 
@@ -25,21 +23,19 @@ final class EnergyStrip {
   /** Least top of the picture, so that calm agendas look calm. */
   private static final int USUAL_TOP = 40;
 
-  private static final int[] TICK_MINUTES = {5, 10, 15, 30, 60, 120, 240};
-  private static final int TICK_COLUMNS = 8;
   private static final String BETWEEN = "   ";
 
   private final Agenda agenda;
   private final Marks marks;
   private final int columns;
-  private final int cap;
+  private final TimeAxis axis;
   private final char[][] rows;
 
   private EnergyStrip(Agenda agenda, Marks marks, int width) {
     this.agenda = agenda;
     this.marks = marks;
     this.columns = Math.max(20, width - LABEL - 1);
-    this.cap = Math.max(1, Answer.minutes(agenda.cap()));
+    this.axis = new TimeAxis(agenda, columns);
     int top = USUAL_TOP;
     for (Activity activity : agenda.activities()) {
       top = Math.max(top, activity.energy());
@@ -66,8 +62,8 @@ final class EnergyStrip {
     for (int row = rows.length - 1; row >= 0; row--) {
       lines.add((label(row) + new String(rows[row])).stripTrailing());
     }
-    lines.add(" ".repeat(LABEL) + marks.corner() + ground());
-    lines.add(axis());
+    lines.add(" ".repeat(LABEL) + marks.corner() + axis.ground(marks));
+    lines.add(" ".repeat(LABEL + 1) + axis.labels());
     addLegend(lines);
     return lines;
   }
@@ -76,7 +72,7 @@ final class EnergyStrip {
     for (Activity activity : agenda.activities()) {
       char fill = marks.fill(activity.kind());
       for (int row = 0; row <= row(activity.energy()); row++) {
-        Arrays.fill(rows[row], column(activity.start()), endColumn(activity), fill);
+        Arrays.fill(rows[row], axis.column(activity.start()), axis.endColumn(activity), fill);
       }
     }
   }
@@ -94,50 +90,12 @@ final class EnergyStrip {
     int number = 0;
     for (Activity activity : agenda.activities()) {
       String text = String.valueOf(++number);
-      int from = column(activity.start());
-      int room = endColumn(activity) - from;
+      int from = axis.column(activity.start());
+      int room = axis.endColumn(activity) - from;
       if (text.length() < room || (room == 1 && text.length() == 1)) {
         text.getChars(0, text.length(), rows[0], from);
       }
     }
-  }
-
-  private String ground() {
-    char[] ground = new char[columns];
-    Arrays.fill(ground, ' ');
-    for (AgendaItem item : agenda.items()) {
-      if (item instanceof Activity) {
-        Arrays.fill(ground, column(item.start()), endColumn(item), marks.ground());
-      }
-    }
-    int close = column(agenda.end());
-    Arrays.fill(ground, close, column(agenda.end().plus(agenda.buffer())), marks.open());
-    return new String(ground).stripTrailing();
-  }
-
-  private String axis() {
-    Clock clock = new Clock(agenda.start());
-    int step = tickMinutes();
-    StringBuilder axis = new StringBuilder(" ".repeat(LABEL + 1));
-    for (int minute = 0; minute <= cap; minute += step) {
-      Duration at = Duration.ofMinutes(minute);
-      String label = clock.at(at);
-      int column = LABEL + 1 + column(at);
-      if (column + label.length() > LABEL + 1 + columns) {
-        break;
-      }
-      axis.append(" ".repeat(column - axis.length())).append(label);
-    }
-    return axis.toString();
-  }
-
-  private int tickMinutes() {
-    for (int minutes : TICK_MINUTES) {
-      if (minutes * columns / cap >= TICK_COLUMNS) {
-        return minutes;
-      }
-    }
-    return cap;
   }
 
   /** What fills and lines mean, as far as they occur. */
@@ -185,16 +143,6 @@ final class EnergyStrip {
       text = (row == 0 ? "calm " : "") + tenths / 10;
     }
     return " ".repeat(LABEL - 1 - text.length()) + text + " " + marks.level();
-  }
-
-  private int column(Duration offset) {
-    long minutes = Math.min(cap, offset.toMinutes());
-    return (int) ((2 * minutes * columns + cap) / (2L * cap));
-  }
-
-  /** Where a bar ends: it is a column wide at the least. */
-  private int endColumn(AgendaItem item) {
-    return Math.min(columns, Math.max(column(item.start()) + 1, column(item.end())));
   }
 
   private static int row(int tenths) {

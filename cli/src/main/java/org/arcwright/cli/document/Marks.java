@@ -15,6 +15,8 @@ import org.arcwright.catalog.Kind;
  * @param level the axis at a level that has a number
  * @param corner where the two axes meet
  * @param dash between two times
+ * @param outer where a forecast is likely to be
+ * @param inner where it is most likely
  */
 public record Marks(
     String fills,
@@ -24,12 +26,16 @@ public record Marks(
     char wall,
     char level,
     char corner,
-    char dash) {
+    char dash,
+    char outer,
+    char inner) {
   /** Box and block characters that terminals have had since code page 437, and a bullet. */
-  public static final Marks UNICODE = new Marks("░╱╲▓═+", '•', '─', '╌', '│', '┤', '└', '–');
+  public static final Marks UNICODE =
+      new Marks("░╱╲▓═+", '•', '─', '╌', '│', '┤', '└', '–', '░', '▓');
 
   /** Where the terminal does not speak UTF-8. */
-  public static final Marks ASCII = new Marks(":/\\#=+", 'o', '-', '.', '|', '|', '+', '-');
+  public static final Marks ASCII =
+      new Marks(":/\\#=+", 'o', '-', '.', '|', '|', '+', '-', ':', '#');
 
   char fill(Optional<Kind> kind) {
     return fills.charAt(kind.map(Kind::ordinal).orElse(fills.length() - 1));

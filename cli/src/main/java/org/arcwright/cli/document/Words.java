@@ -23,6 +23,11 @@ final class Words {
     return text.replace(TIE, " ");
   }
 
+  /** The text with blanks at which no line ends. */
+  static String tied(String text) {
+    return text.replace(" ", TIE);
+  }
+
   /** {@code 35 min}, {@code 2 h} or {@code 2 h 40 min}. */
   static String time(int minutes) {
     if (minutes < 60) {
@@ -35,6 +40,15 @@ final class Words {
   /** As {@link #time(int)}. */
   static String time(Duration duration) {
     return time(Answer.minutes(duration));
+  }
+
+  /** {@code 93 %}; {@code over 99 %} and {@code under 1 %}, for nothing is certain. */
+  static String chance(double chance) {
+    long percent = Math.round(100 * chance);
+    if (percent == 100 || percent == 0) {
+      return (percent == 0 ? "under" + TIE + "1" : "over" + TIE + "99") + TIE + "%";
+    }
+    return percent + TIE + "%";
   }
 
   /** {@code one break}, {@code 12 breaks}. */

@@ -1,0 +1,160 @@
+package org.arcwright.cli;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.arcwright.agenda.Agenda;
+import org.arcwright.brief.Brief;
+import org.arcwright.catalog.Catalog;
+import org.arcwright.catalog.InvalidValueException;
+import org.arcwright.cli.document.FanDrawing;
+import org.arcwright.cli.document.ForecastDocument;
+import org.arcwright.cli.document.Marks;
+import org.arcwright.cli.document.Style;
+import org.arcwright.forecast.Forecast;
+import org.arcwright.forecast.Forecaster;
+import org.arcwright.format.AgendaFormat;
+import org.arcwright.format.BriefFormat;
+import org.arcwright.format.ForecastFormat;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.TypeConversionException;
+
+/** From an agenda to when it will really end. */
+@Command(
+    name = "forecast",
+    description = {"Says when an agenda will really end, and what puts that at risk.", ""},
+    sortOptions = false)
+final class ForecastCommand implements Callable<Integer> {
+  @Parameters(
+      index = "0",
+      paramLabel = "AGENDA",
+      description = "the agenda, in JSON as compose --format json writes it")
+  private Path agendaFile = Path.of("");
+
+  @Option(
+      names = "--brief",
+      paramLabel = "BRIEF",
+      description =
+          "its brief: what is tied to a time waits for it, and the brief's cap is to be kept")
+  private Optional<Path> briefFile = Optional.empty();
+
+  @Option(
+      names = "--confidence",
+      paramLabel = "PERCENT",
+      converter = Percents.class,
+      description =
+          "how sure you want to be of ending on time, such as 90%%; exit code 1 if the agenda is"
+              + " not")
+  private Optional<Integer> confidence = Optional.empty();
+
+  @Option(
+      names = "--format",
+      paramLabel = "FORM",
+      converter = Shape.Converter.class,
+      description = "text, json or svg; without it, as the name given to --out ends, else text")
+  private Optional<Shape> format = Optional.empty();
+
+  @Option(
+      names = "--out",
+      paramLabel = "FILE",
+      description = "write the forecast to this file instead of standard output")
+  private Optional<Path> out = Optional.empty();
+
+  @Parameters(index = "1..*", hidden = true)
+  private List<Path> more = new ArrayList<>();
+
+  @Mixin private CatalogOption catalogs = new CatalogOption();
+
+  private final Terminal terminal;
+
+  ForecastCommand(Terminal terminal) {
+    this.terminal = terminal;
+  }
+
+  /** The forms a forecast can be written in. */
+  enum Shape {
+    /** For a terminal. */
+    TEXT,
+    /** For programs. */
+    JSON,
+    /** The picture alone. */
+    SVG;
+
+    /** The form that a file's name asks for. */
+    static Shape ofFile(String name) {
+      String lower = name.toLowerCase(Locale.ROOT);
+      return lower.endsWith(".json") ? JSON : lower.endsWith(".svg") ? SVG : TEXT;
+    }
+
+    /** Reads the word for a form. */
+    static final class Converter implements ITypeConverter<Shape> {
+      @Override
+      public Shape convert(String word) {
+        return switch (word) {
+          case "text" -> TEXT;
+          case "json" -> JSON;
+          case "svg" -> SVG;
+          default ->
+              throw new TypeConversionException(
+                  "\"" + word + "\" is none; text, json or svg are right");
+        };
+      }
+    }
+  }
+
+  @Override
+  public Integer call() {
+    Optional<WholeFile> outFile = out.map(WholeFile::to);
+    outFile
+        .filter(file -> file.is(agendaFile) || briefFile.filter(file::is).isPresent())
+        .ifPresent(
+            file -> {
+              throw new Refusal(file.path() + ": that is read here; name another file");
+            });
+    Catalog catalog = catalogs.read(more, terminal).catalog();
+    Agenda agenda = AgendaFormat.read(agendaFile);
+    Forecast forecast = forecast(agenda, catalog);
+    write(forecast, outFile);
+    boolean sure = confidence.isEmpty() || 100 * forecast.onTime() >= confidence.get();
+    return sure ? Exit.DONE : Exit.NEGATIVE;
+  }
+
+  private Forecast forecast(Agenda agenda, Catalog catalog) {
+    Forecaster forecaster = Forecaster.of(catalog);
+    if (briefFile.isEmpty()) {
+      return forecaster.forecast(agenda);
+    }
+    Brief brief = BriefFormat.read(briefFile.get(), catalog);
+    try {
+      return forecaster.forecast(agenda, brief);
+    } catch (InvalidValueException e) {
+      throw new Refusal(briefFile.get() + ": " + e.getMessage(), e);
+    }
+  }
+
+  private void write(Forecast forecast, Optional<WholeFile> outFile) {
+    if (outFile.isEmpty()) {
+      String text = document(forecast, terminal.marks(), terminal.style(), terminal.width());
+      terminal.out().print(text);
+      return;
+    }
+    outFile.get().write(document(forecast, Marks.UNICODE, Style.PLAIN, Terminal.PAGE));
+    terminal.err().println("Written to " + outFile.get().path() + ".");
+  }
+
+  private String document(Forecast forecast, Marks marks, Style style, int width) {
+    Shape form = format.or(() -> out.map(file -> Shape.ofFile(file.toString()))).orElse(Shape.TEXT);
+    return switch (form) {
+      case TEXT -> ForecastDocument.write(forecast, confidence, marks, style, width);
+      case JSON -> ForecastFormat.write(forecast);
+      case SVG -> FanDrawing.svg(forecast);
+    };
+  }
+}

@@ -1,0 +1,83 @@
+package org.arcwright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.arcwright.forecast.Forecast;
+import org.arcwright.format.ForecastFormat;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class ForecastCommandTest {
+  @TempDir Path folder;
+  private Path brief;
+  private Path agenda;
+
+  @BeforeEach
+  void compose() throws IOException {
+    brief = Briefs.write(folder, Briefs.SHORT);
+    agenda = folder.resolve("agenda.json");
+    assertThat(Run.of("compose", brief, "--out", agenda).code()).isEqualTo(Exit.DONE);
+  }
+
+  @Test
+  void saysWhenItEndsAndWhereTheRiskLies() {
+    Run run = Run.of("forecast", agenda);
+
+    assertThat(run.code()).isEqualTo(Exit.DONE);
+    assertThat(run.err()).isEmpty();
+    assertThat(run.out())
+        .contains("The chance to be done by", "50 %", "80 %", "95 %", "Where the risk lies")
+        .contains("What this rests on");
+    assertThat(run.out().lines()).allMatch(line -> line.length() <= 80);
+  }
+
+  @Test
+  void jsonIsReadAgainAndSaysTheSame() {
+    Run json = Run.of("forecast", agenda, "--format", "json");
+    Forecast forecast = ForecastFormat.read("forecast.json", json.out());
+
+    assertThat(Run.of("forecast", agenda).out())
+        .contains("is " + Math.round(100 * forecast.onTime()) + " %");
+  }
+
+  @Test
+  void aFileIsWrittenInTheFormThatItsNameSays() throws IOException {
+    Path picture = folder.resolve("fan.svg");
+
+    Run run = Run.of("forecast", agenda, "--brief", brief, "--out", picture);
+
+    assertThat(run).isEqualTo(new Run(Exit.DONE, "", "Written to " + picture + ".\n"));
+    assertThat(Files.readString(picture)).startsWith("<svg ").endsWith("</svg>\n");
+  }
+
+  @Test
+  void aConfidenceThatIsNotReachedIsAnAnswerWithACodeOfItsOwn() {
+    Run sure = Run.of("forecast", agenda, "--confidence", "99%");
+    Run content = Run.of("forecast", agenda, "--confidence", "1%");
+
+    assertThat(sure.code()).isEqualTo(Exit.NEGATIVE);
+    assertThat(sure.out()).contains("99 %", "are lacking.");
+    assertThat(content.code()).isEqualTo(Exit.DONE);
+    assertThat(content.out()).contains("so that is enough.");
+  }
+
+  @Test
+  void refusesAConfidenceThatIsNone() {
+    Run run = Run.of("forecast", agenda, "--confidence", "0.9");
+
+    assertThat(run.code()).isEqualTo(Exit.WRONG_INPUT);
+    assertThat(run.err()).contains("\"0.9\" is none; write whole per cent from 1% to 99%");
+  }
+
+  @Test
+  void doesNotWriteOverWhatItReads() {
+    Run run = Run.of("forecast", agenda, "--out", agenda);
+
+    assertThat(run.code()).isEqualTo(Exit.WRONG_INPUT);
+    assertThat(run.err()).contains("that is read here; name another file");
+  }
+}
