@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Supplier;
+import org.arcwright.agenda.Agenda;
 import org.arcwright.brief.Brief;
 import org.arcwright.catalog.Catalog;
 import org.arcwright.catalog.InvalidValueException;
@@ -18,16 +19,19 @@ import org.arcwright.cli.document.Marks;
 import org.arcwright.cli.document.NoAgenda;
 import org.arcwright.cli.document.OptionsDocument;
 import org.arcwright.cli.document.Style;
+import org.arcwright.cli.document.Sureness;
 import org.arcwright.cli.document.TextDocument;
 import org.arcwright.compose.Budget;
 import org.arcwright.compose.Composer;
 import org.arcwright.compose.Composition;
 import org.arcwright.compose.Composition.Composed;
 import org.arcwright.compose.Composition.NothingFits;
+import org.arcwright.compose.LeastBuffer;
 import org.arcwright.compose.Options;
 import org.arcwright.compose.explain.Clash;
 import org.arcwright.compose.explain.Explainer;
 import org.arcwright.compose.search.OptionRule;
+import org.arcwright.forecast.Forecaster;
 import org.arcwright.format.AgendaFormat;
 import org.arcwright.format.BriefFormat;
 import org.arcwright.format.InstanceFormat;
@@ -71,6 +75,15 @@ final class ComposeCommand implements Callable<Integer> {
       description = "also write what the brief was reduced to, for solve and for other solvers")
   private Optional<Path> instance = Optional.empty();
 
+  @Option(
+      names = "--confidence",
+      paramLabel = "PERCENT",
+      converter = Percents.class,
+      description =
+          "keep as little buffer as ends on time this surely, such as 90%%, whatever the brief"
+              + " says; exit code 1 if no agenda does")
+  private Optional<Integer> confidence = Optional.empty();
+
   @Option(names = "--left-out", description = "list every exercise that was left out, and why")
   private boolean leftOut;
 
@@ -98,16 +111,22 @@ final class ComposeCommand implements Callable<Integer> {
     Brief brief = BriefFormat.read(briefFile, catalog);
     Instant begin = CLOCK.instant();
     Optional<OptionRule> rule = options.rule();
+    if (rule.isPresent() && confidence.isPresent()) {
+      throw new Refusal("arcwright: --options and --confidence do not go together; give one");
+    }
     if (rule.isPresent()) {
       return choose(brief, catalog, rule.get(), begin, outFile, instanceFile);
     }
-    Composition composition = searching(() -> Composer.of(catalog).compose(brief, allowed()));
+    LeastBuffer.Found found = searching(() -> search(brief, catalog));
+    Composition composition = found.composition();
     if (composition instanceof Composed composed) {
       instanceFile.ifPresent(file -> file.write(InstanceFormat.write(composition.instance())));
-      write(new Answer(brief, catalog, composed), outFile);
-      return Exit.DONE;
+      Optional<Sureness> sureness =
+          confidence.map(wanted -> sureness(wanted, found, composed.agenda()));
+      write(new Answer(found.brief(), catalog, composed, sureness), outFile);
+      return found.reached() ? Exit.DONE : Exit.NEGATIVE;
     }
-    return none(brief, composition, catalog, begin, outFile, instanceFile);
+    return none(found.brief(), composition, catalog, begin, outFile, instanceFile);
   }
 
   private Budget allowed() {
@@ -170,6 +189,30 @@ final class ComposeCommand implements Callable<Integer> {
     return Exit.NEGATIVE;
   }
 
+  private LeastBuffer.Found search(Brief brief, Catalog catalog) {
+    Composer composer = Composer.of(catalog);
+    if (confidence.isEmpty()) {
+      return new LeastBuffer.Found(brief, composer.compose(brief, allowed()), 1, true, true);
+    }
+    Forecaster forecaster = Forecaster.of(catalog);
+    return LeastBuffer.find(
+        composer,
+        brief,
+        confidence.get() / 100.0,
+        agenda -> forecaster.forecast(agenda, brief).onTime(),
+        allowed());
+  }
+
+  private static Sureness sureness(int wanted, LeastBuffer.Found found, Agenda agenda) {
+    return new Sureness(
+        wanted,
+        found.onTime(),
+        found.brief().bufferPercent(),
+        (int) agenda.cap().minus(agenda.end()).toMinutes(),
+        found.reached(),
+        found.complete());
+  }
+
   private void refuseOverwriting(Optional<WholeFile> outFile, Optional<WholeFile> instanceFile) {
     for (WholeFile file :
         List.of(outFile, instanceFile).stream().flatMap(Optional::stream).toList()) {
@@ -186,6 +229,10 @@ final class ComposeCommand implements Callable<Integer> {
   }
 
   private void write(Answer answer, Optional<WholeFile> outFile) {
+    answer
+        .sureness()
+        .filter(sureness -> form() == Output.JSON)
+        .ifPresent(sureness -> terminal.err().println(sureness.sentence()));
     if (outFile.isEmpty()) {
       String text = document(answer, terminal.marks(), terminal.style(), terminal.width());
       terminal.out().print(text);

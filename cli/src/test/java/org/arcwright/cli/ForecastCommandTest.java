@@ -66,6 +66,30 @@ class ForecastCommandTest {
   }
 
   @Test
+  void composesWithAsLittleBufferAsTheConfidenceAllows() {
+    Path sure = folder.resolve("sure.json");
+
+    Run run = Run.of("compose", brief, "--confidence", "70%", "--out", sure);
+
+    assertThat(run.code()).as(run.err()).isEqualTo(Exit.DONE);
+    assertThat(run.err()).contains("You asked for 70 %", "no smaller buffer is enough.");
+    assertThat(Run.of("forecast", sure, "--confidence", "70%").code()).isEqualTo(Exit.DONE);
+    assertThat(Run.of("compose", brief, "--confidence", "70%").out().replaceAll("\\s+", " "))
+        .contains("You asked for 70 % to end on time: it is");
+  }
+
+  @Test
+  void saysSoWhenNoAgendaIsSureEnough() throws IOException {
+    Briefs.write(folder, Briefs.SHORT.replace("cap: 75m", "cap: 45m"));
+
+    Run run = Run.of("compose", brief, "--confidence", "99%");
+
+    assertThat(run.code()).isEqualTo(Exit.NEGATIVE);
+    assertThat(run.out().replaceAll("\\s+", " "))
+        .contains("You asked for 99 % to end on time: no agenda for this brief reaches that");
+  }
+
+  @Test
   void refusesAConfidenceThatIsNone() {
     Run run = Run.of("forecast", agenda, "--confidence", "0.9");
 

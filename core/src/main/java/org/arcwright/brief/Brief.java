@@ -106,6 +106,13 @@ public record Brief(
     return at.after(begin);
   }
 
+  /** The same brief with another closing buffer, in per cent of the exercise minutes. */
+  public Brief withBufferPercent(int percent) {
+    return new Brief(
+        title, goal, group, mode, cap, start, tools, rhythm, meals, curve, percent, given, wishes,
+        ownItems);
+  }
+
   /** Starts a brief; all else comes from {@link Defaults} until it is set. */
   public static BriefBuilder builder(
       String title, String goal, Mode mode, int people, Duration cap) {

@@ -52,7 +52,7 @@ final class IncompleteBeta {
   }
 
   private static double term(int step, double x, double a, double b) {
-    double m = step / 2;
+    int m = step / 2;
     return step % 2 == 0
         ? m * (b - m) * x / ((a + step - 1) * (a + step))
         : -(a + m) * (a + b + m) * x / ((a + step - 1) * (a + step));

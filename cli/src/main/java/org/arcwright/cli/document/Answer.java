@@ -25,12 +25,22 @@ public final class Answer {
   private final Brief brief;
   private final Catalog catalog;
   private final Composed composed;
+  private final Optional<Sureness> sureness;
   private final Map<String, Candidate> candidates = new HashMap<>();
 
   /**
    * @param composed what the composer made of the brief and the catalog
    */
   public Answer(Brief brief, Catalog catalog, Composed composed) {
+    this(brief, catalog, composed, Optional.empty());
+  }
+
+  /**
+   * @param composed what the composer made of the brief and the catalog
+   * @param sureness how sure it is to end on time, if that was asked for
+   */
+  public Answer(Brief brief, Catalog catalog, Composed composed, Optional<Sureness> sureness) {
+    this.sureness = sureness;
     this.brief = brief;
     this.catalog = catalog;
     this.composed = composed;
@@ -45,6 +55,11 @@ public final class Answer {
 
   Catalog catalog() {
     return catalog;
+  }
+
+  /** How sure it is to end on time, if that was asked for. */
+  public Optional<Sureness> sureness() {
+    return sureness;
   }
 
   /** What the composer made. */

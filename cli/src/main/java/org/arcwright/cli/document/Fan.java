@@ -26,7 +26,7 @@ final class Fan {
    * @param planned minutes from the start
    * @param late minutes behind the plan with 5, 20, 50, 80 and 95 per cent; ahead where negative
    */
-  record Point(int planned, int[] late) {}
+  record Point(int planned, List<Integer> late) {}
 
   private final List<Point> points = new ArrayList<>();
   private final int slack;
@@ -49,7 +49,7 @@ final class Fan {
     List<Duration> times = List.of(real.p5(), real.p20(), real.p50(), real.p80(), real.p95());
     return new Point(
         Answer.minutes(planned),
-        times.stream().mapToInt(time -> Answer.minutes(time.minus(planned))).toArray());
+        times.stream().map(time -> Answer.minutes(time.minus(planned))).toList());
   }
 
   /** The least round number of minutes that goes into a range no more than {@code most} times. */
@@ -74,13 +74,15 @@ final class Fan {
 
   /** The furthest ahead that the fan or its limits reach, as a negative number or zero. */
   int least() {
-    return points.stream().mapToInt(point -> point.late()[0]).reduce(Math.min(0, slack), Math::min);
+    return points.stream()
+        .mapToInt(point -> point.late().get(0))
+        .reduce(Math.min(0, slack), Math::min);
   }
 
   /** The furthest behind. */
   int most() {
     return points.stream()
-        .mapToInt(point -> point.late()[LINES - 1])
+        .mapToInt(point -> point.late().get(LINES - 1))
         .reduce(Math.max(0, slack), Math::max);
   }
 
@@ -103,7 +105,8 @@ final class Fan {
             : (minute - before.planned()) / (next.planned() - before.planned());
     double[] late = new double[LINES];
     for (int line = 0; line < LINES; line++) {
-      late[line] = before.late()[line] + part * (next.late()[line] - before.late()[line]);
+      late[line] =
+          before.late().get(line) + part * (next.late().get(line) - before.late().get(line));
     }
     return late;
   }

@@ -137,10 +137,10 @@ public final class FanDrawing {
 
   /** Where the five labels stand: beside their lines, but never on each other. */
   private double[] labels() {
-    int[] late = fan.points().get(fan.points().size() - 1).late();
+    List<Integer> late = fan.points().get(fan.points().size() - 1).late();
     double[] labels = new double[Fan.LINES];
     for (int line = 0; line < Fan.LINES; line++) {
-      double own = place(late[line]) + 4;
+      double own = place(late.get(line)) + 4;
       labels[line] = line == 0 ? own : Math.min(own, labels[line - 1] - LINE);
     }
     return labels;
@@ -151,7 +151,7 @@ public final class FanDrawing {
     List<Fan.Point> back = new ArrayList<>(fan.points());
     Collections.reverse(back);
     for (Fan.Point point : back) {
-      corners.append(x(point.planned())).append(',').append(y(point.late()[lower])).append(' ');
+      corners.append(x(point.planned())).append(',').append(y(point.late().get(lower))).append(' ');
     }
     add("<polygon points=\"%s\" fill=\"%s\"/>", corners.toString().trim(), grey);
   }
@@ -159,7 +159,7 @@ public final class FanDrawing {
   private String edge(int line) {
     StringBuilder corners = new StringBuilder();
     for (Fan.Point point : fan.points()) {
-      corners.append(x(point.planned())).append(',').append(y(point.late()[line])).append(' ');
+      corners.append(x(point.planned())).append(',').append(y(point.late().get(line))).append(' ');
     }
     return corners.toString();
   }

@@ -12,6 +12,7 @@ final class Why {
 
   static List<String> sentences(Answer answer) {
     List<String> sentences = new ArrayList<>(TimeSplit.sentences(answer));
+    answer.sureness().ifPresent(sureness -> sentences.add(sureness.sentence()));
     sentences.addAll(BreakReasons.sentences(answer));
     sentences.addAll(EnergyRun.sentences(answer));
     sentences.addAll(wishes(answer));

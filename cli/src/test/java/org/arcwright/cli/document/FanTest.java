@@ -42,7 +42,7 @@ class FanTest {
     Fan.Point from = fan.points().get(0);
     Fan.Point to = fan.points().get(1);
 
-    assertThat(fan.at(5)[4]).isEqualTo((from.late()[4] + to.late()[4]) / 2.0);
+    assertThat(fan.at(5)[4]).isEqualTo((from.late().get(4) + to.late().get(4)) / 2.0);
   }
 
   @Test
