@@ -2,6 +2,7 @@ package org.arcwright.compose.oracle;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.SplittableRandom;
 import org.arcwright.compose.instance.Instance;
 import org.arcwright.compose.instance.Instance.Bounds;
@@ -31,6 +32,41 @@ public final class Instances {
   }
 
   /**
+   * A middling one with up to three exercises that must appear and up to two that are pinned. Half
+   * of them take their wishes from a list that fits, so far as one is drawn; the others wish
+   * blindly, and mostly nothing fits.
+   */
+  public static Instance demanding(long seed) {
+    Instance instance = middling(seed);
+    SplittableRandom random = new SplittableRandom(~seed);
+    Optional<List<Item>> sketch =
+        random.nextBoolean() ? Sketch.draw(instance, TRIES, random) : Optional.empty();
+    List<Pin> somewhere = sketch.map(Instances::places).orElseGet(() -> blind(instance, random));
+    int pins = Math.min(somewhere.size(), random.nextInt(3));
+    int include = Math.min(somewhere.size() - pins, random.nextInt(INCLUDED + 1));
+    return Draft.of(instance)
+        .pins(somewhere.subList(0, pins))
+        .include(somewhere.subList(pins, pins + include).stream().map(Pin::id).toList())
+        .build();
+  }
+
+  private static List<Pin> places(List<Item> items) {
+    List<Pin> places = new ArrayList<>();
+    for (Item item : items) {
+      if (item instanceof Activity activity) {
+        places.add(new Pin(activity.id(), activity.start()));
+      }
+    }
+    return places;
+  }
+
+  private static List<Pin> blind(Instance instance, SplittableRandom random) {
+    return instance.candidates().stream()
+        .map(c -> new Pin(c.id(), random.nextInt(instance.cells()) * instance.grid()))
+        .toList();
+  }
+
+  /**
    * A likely workshop in five phases.
    *
    * @param candidates how many, 60 to 10,000
@@ -50,17 +86,12 @@ public final class Instances {
     List<Item> sketch =
         Sketch.draw(instance, TRIES, random)
             .orElseThrow(() -> new IllegalArgumentException("nothing drawn for seed " + seed));
-    List<Activity> left = new ArrayList<>();
-    for (Item item : sketch) {
-      if (item instanceof Activity activity) {
-        left.add(activity);
-      }
-    }
+    List<Pin> left = places(sketch);
     List<String> include = new ArrayList<>();
     while (include.size() < INCLUDED) {
       include.add(left.remove(random.nextInt(left.size())).id());
     }
-    Activity pinned = left.get(random.nextInt(left.size()));
-    return Draft.of(instance).include(include).pins(new Pin(pinned.id(), pinned.start())).build();
+    Pin pinned = left.get(random.nextInt(left.size()));
+    return Draft.of(instance).include(include).pins(pinned).build();
   }
 }

@@ -10,6 +10,9 @@ import org.arcwright.compose.check.Checker;
 import org.arcwright.compose.instance.Instance;
 import org.arcwright.compose.instance.Instance.Meal;
 import org.arcwright.compose.instance.Item;
+import org.arcwright.compose.search.Limit;
+import org.arcwright.compose.search.Search;
+import org.arcwright.compose.search.Solution.Status;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -45,6 +48,24 @@ class InstancesTest {
     reaches(i -> i.weights().energy() == 0 && i.weights().rhythm() > 0);
     reaches(i -> i.bufferPercent() == 0);
     reaches(i -> i.grid() == 1);
+  }
+
+  @Test
+  void demandsWhatCanBeMetAndWhatCannot() {
+    List<Instance> demanding =
+        LongStream.range(0, 60).mapToObj(Instances::demanding).filter(this::wishesTwice).toList();
+    assertThat(demanding)
+        .hasSizeGreaterThan(20)
+        .anyMatch(i -> solved(i) == Status.OPTIMAL)
+        .anyMatch(i -> solved(i) == Status.INFEASIBLE);
+  }
+
+  private boolean wishesTwice(Instance instance) {
+    return instance.include().size() + instance.pins().size() > 1;
+  }
+
+  private static Status solved(Instance instance) {
+    return Search.solve(instance, Limit.NONE).status();
   }
 
   private static void reaches(Predicate<Instance> corner) {

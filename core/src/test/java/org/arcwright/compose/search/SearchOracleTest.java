@@ -3,6 +3,7 @@ package org.arcwright.compose.search;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Optional;
+import java.util.function.LongFunction;
 import java.util.stream.LongStream;
 import org.arcwright.compose.check.Checker;
 import org.arcwright.compose.check.Verdict;
@@ -44,13 +45,21 @@ class SearchOracleTest {
   /** Seeds that the general solver proves in less than a second. */
   @Test
   void equalsTheGeneralSolverOnMiddlingInstances() {
-    equalsGeneralSolver(LongStream.of(1, 2, 6, 7, 9, 13, 17, 19, 24, 25, 30, 37, 42, 46, 58));
+    equalsGeneralSolver(
+        Instances::middling, LongStream.of(1, 2, 6, 7, 9, 13, 17, 19, 24, 25, 30, 37, 42, 46, 58));
   }
 
   @Test
   @Tag("slow")
   void equalsTheGeneralSolverOnManyMiddlingInstances() {
-    equalsGeneralSolver(LongStream.range(60, 160));
+    equalsGeneralSolver(Instances::middling, LongStream.range(60, 160));
+  }
+
+  /** With exercises that must appear and pins, of which some can be met and some cannot. */
+  @Test
+  @Tag("slow")
+  void equalsTheGeneralSolverOnManyDemandingInstances() {
+    equalsGeneralSolver(Instances::demanding, LongStream.range(0, 60));
   }
 
   @ParameterizedTest
@@ -94,13 +103,13 @@ class SearchOracleTest {
     softly.assertAll();
   }
 
-  private static void equalsGeneralSolver(LongStream seeds) {
+  private static void equalsGeneralSolver(LongFunction<Instance> instances, LongStream seeds) {
     SoftAssertions softly = new SoftAssertions();
     long proven =
         seeds
             .filter(
                 seed -> {
-                  Instance instance = Instances.middling(seed);
+                  Instance instance = instances.apply(seed);
                   Solution solution = Search.solve(instance, Limit.NONE);
                   passesTheChecker(softly, seed, instance, solution);
                   return agrees(softly, seed, solution, CpSat.solve(instance, SECONDS));

@@ -4,12 +4,15 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.regex.Pattern;
 import org.openjdk.jmh.infra.BenchmarkParams;
 import org.openjdk.jmh.results.RunResult;
+import org.openjdk.jmh.runner.NoBenchmarksException;
 import org.openjdk.jmh.runner.Runner;
 import org.openjdk.jmh.runner.RunnerException;
 import org.openjdk.jmh.runner.options.OptionsBuilder;
@@ -17,6 +20,7 @@ import org.openjdk.jmh.runner.options.OptionsBuilder;
 /** Runs the benchmarks, then two general solvers on the same instances, and writes one table. */
 public final class SpeedTable {
   private static final String NONE = "none";
+  private static final String COLD = "coldCommand";
 
   private final Map<String, Double> medians = new HashMap<>();
   private final List<String> lines = new ArrayList<>();
@@ -26,14 +30,17 @@ public final class SpeedTable {
   /**
    * Takes the benchmarks to run (a regular expression over class and method), the sizes to run
    * ({@code all}, or some with commas between), the seconds each general solver may take ({@code
-   * none} to leave them out) and the file to write.
+   * none} to leave them out), the file to write, the command line's jar and a brief.
    */
-  public static void main(String[] args) throws RunnerException, IOException {
+  public static void main(String[] args) throws RunnerException, IOException, InterruptedException {
     SpeedTable table = new SpeedTable();
     table.measure(args[0], args[1]);
     table.fill();
     if (!args[2].equals(NONE)) {
       table.peers(Double.parseDouble(args[2]));
+    }
+    if (Pattern.compile(args[0]).matcher(COLD).find()) {
+      table.lines.add(ColdCommand.line(Path.of(args[4]), Path.of(args[5])));
     }
     String text = String.join("\n", table.lines) + "\n";
     Files.writeString(Path.of(args[3]), text);
@@ -46,13 +53,22 @@ public final class SpeedTable {
     if (!sizes.equals("all")) {
       options.param("size", sizes.split(","));
     }
-    for (RunResult result : new Runner(options.build()).run()) {
+    for (RunResult result : run(options)) {
       BenchmarkParams params = result.getParams();
       String method = params.getBenchmark().replaceAll(".*\\.", "");
       String wished = "true".equals(params.getParam("wished")) ? " wished" : "";
       medians.put(
           params.getParam("size") + wished + " " + method,
           result.getPrimaryResult().getStatistics().getPercentile(50));
+    }
+  }
+
+  /** The results; none if no benchmark has such a name. */
+  private static Collection<RunResult> run(OptionsBuilder options) throws RunnerException {
+    try {
+      return new Runner(options.build()).run();
+    } catch (NoBenchmarksException none) {
+      return List.of();
     }
   }
 
@@ -85,8 +101,7 @@ public final class SpeedTable {
     if (median != null && other != null) {
       lines.add(
           "| %s | %s | ≤ %s times | %s times %s |"
-              .formatted(
-                  what, number(median), number(bar), number(median / other), against));
+              .formatted(what, number(median), number(bar), number(median / other), against));
     }
   }
 
