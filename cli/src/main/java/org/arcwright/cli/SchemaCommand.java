@@ -30,9 +30,9 @@ final class SchemaCommand implements Callable<Integer> {
       index = "0",
       paramLabel = "FILE",
       converter = Kind.class,
-      description = "exercise, goal, brief, agenda, composition, review, log, instance or solution")
       description =
-          "exercise, goal, brief, agenda, composition, review, forecast, log, instance or solution")
+          "exercise, goal, brief, agenda, composition, options, review, forecast, log, problems,"
+              + " instance, solution or verdict")
   private Schema schema = Schema.EXERCISE;
 
   private final Terminal terminal;

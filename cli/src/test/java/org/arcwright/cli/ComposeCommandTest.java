@@ -87,7 +87,7 @@ class ComposeCommandTest {
     assertThat(InstanceFormat.read(instance).cap()).isEqualTo(75);
     Run solved = Run.of("solve", instance);
     assertThat(solved.code()).isEqualTo(Exit.DONE);
-    assertThat(solved.out()).startsWith("{\n  \"status\": \"optimal\",");
+    assertThat(solved.out()).contains("\n  \"status\": \"optimal\",");
   }
 
   @Test

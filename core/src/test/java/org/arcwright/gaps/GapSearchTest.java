@@ -32,11 +32,14 @@ import org.junit.jupiter.api.Test;
 class GapSearchTest {
   private static final ToolSet REMOTE = ToolSet.usual(Mode.REMOTE);
 
-  private static final SampleExercise HELLO = SampleExercise.of("hello", Kind.ICEBREAKER, 5, 5, 10, "arrival");
-  private static final SampleExercise SPARKS = SampleExercise.of("sparks", Kind.DIVERGENT, 15, 20, 25, "ideas");
+  private static final SampleExercise HELLO =
+      SampleExercise.of("hello", Kind.ICEBREAKER, 5, 5, 10, "arrival");
+  private static final SampleExercise SPARKS =
+      SampleExercise.of("sparks", Kind.DIVERGENT, 15, 20, 25, "ideas");
   private static final SampleExercise SIEVE =
       SampleExercise.of("sieve", Kind.CONVERGENT, 10, 15, 20, "pick").needs("ideas");
-  private static final SampleExercise WORDS = SampleExercise.of("words", Kind.REFLECTION, 5, 5, 10, "takeaways");
+  private static final SampleExercise WORDS =
+      SampleExercise.of("words", Kind.REFLECTION, 5, 5, 10, "takeaways");
 
   @Test
   void a_full_shelf_has_no_gap() {
@@ -52,7 +55,12 @@ class GapSearchTest {
   @Test
   void one_that_is_missing_is_described() {
     Gap gap =
-        run(1, HELLO, SPARKS, WORDS, SampleExercise.of("sieve", Kind.CONVERGENT, 5, 5, 5, "x").needs("ideas"))
+        run(
+                1,
+                HELLO,
+                SPARKS,
+                WORDS,
+                SampleExercise.of("sieve", Kind.CONVERGENT, 5, 5, 5, "x").needs("ideas"))
             .gaps()
             .get(0);
 
@@ -79,7 +87,11 @@ class GapSearchTest {
 
   private static boolean composes(int shortest) {
     Catalog shelf =
-        shelf(HELLO, SPARKS, WORDS, SampleExercise.of("new", Kind.CONVERGENT, shortest, shortest, 60, "pick"));
+        shelf(
+            HELLO,
+            SPARKS,
+            WORDS,
+            SampleExercise.of("new", Kind.CONVERGENT, shortest, shortest, 60, "pick"));
     return Composer.of(shelf)
             .compose(new Cell("choose", REMOTE, 8, minutes(60)).brief(), Budget.USUAL)
         instanceof Composed;
@@ -124,7 +136,8 @@ class GapSearchTest {
 
   @Test
   void the_thinnest_come_first_and_lengths_with_the_same_remedy_stand_together() {
-    SampleExercise small = SampleExercise.of("small", Kind.REFLECTION, 5, 5, 10, "takeaways").people(1, 8);
+    SampleExercise small =
+        SampleExercise.of("small", Kind.REFLECTION, 5, 5, 10, "takeaways").people(1, 8);
     Grid grid = grid().withPeople(List.of(8, 12)).withLengths(List.of(minutes(60), minutes(90)));
 
     Gaps gaps = run(2, grid, HELLO, SPARKS, SIEVE, small);

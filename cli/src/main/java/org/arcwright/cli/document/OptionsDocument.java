@@ -110,8 +110,7 @@ public final class OptionsDocument {
 
   private void writeMarkdown() {
     lines.add(
-        "# "
-            + Words.sentence(Words.count(answers.size(), "option", "options to choose from")));
+        "# " + Words.sentence(Words.count(answers.size(), "option", "options to choose from")));
     lines.add("");
     StringBuilder head = new StringBuilder("| |");
     StringBuilder rule = new StringBuilder("| --- |");

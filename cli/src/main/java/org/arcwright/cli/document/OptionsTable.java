@@ -80,9 +80,7 @@ final class OptionsTable {
   }
 
   private static String breaks(Profile profile) {
-    return profile.breaks() == 0
-        ? "none"
-        : profile.breaks() + ", " + Words.time(profile.resting());
+    return profile.breaks() == 0 ? "none" : profile.breaks() + ", " + Words.time(profile.resting());
   }
 
   private static String formats(Map<Format, Integer> formats) {
