@@ -66,9 +66,9 @@ final class Repository {
     return new Ran(code, out.toString(UTF_8), err.toString(UTF_8));
   }
 
-  /** Files that exist lie in the project; all others are written to a scratch folder. */
+  /** Files that exist lie in the project, all others in a scratch folder; {@code 4..12} is none. */
   private static String located(Path scratch, String word) {
-    if (word.startsWith("-") || !word.contains(".")) {
+    if (word.startsWith("-") || word.contains("..") || !word.contains(".")) {
       return word;
     }
     Path file = ROOT.resolve(word);
