@@ -101,9 +101,9 @@ final class CatalogGapsCommand implements Callable<Integer> {
   @Option(
       names = "--format",
       paramLabel = "FORM",
-      converter = GapsForm.Converter.class,
+      converter = PictureForm.Converter.class,
       description = "text, json or svg; without it, as the name given to --out ends, else text")
-  private Optional<GapsForm> format = Optional.empty();
+  private Optional<PictureForm> format = Optional.empty();
 
   @Option(
       names = "--out",
@@ -136,14 +136,8 @@ final class CatalogGapsCommand implements Callable<Integer> {
     Optional<WholeFile> file = out.map(WholeFile::to);
     Catalog catalog = catalogs.read(more, terminal).catalog();
     Gaps gaps = search(catalog, grid(catalog));
-    if (file.isPresent()) {
-      file.get().write(document(gaps, catalog, Marks.UNICODE, Style.PLAIN, Terminal.PAGE));
-      terminal.err().println("Written to " + file.get().path() + ".");
-    } else {
-      terminal
-          .out()
-          .print(document(gaps, catalog, terminal.marks(), terminal.style(), terminal.width()));
-    }
+    Delivery.of(
+        terminal, file, (marks, style, width) -> document(gaps, catalog, marks, style, width));
     return gaps.having(0) > 0 ? Exit.NEGATIVE : Exit.DONE;
   }
 
@@ -171,10 +165,10 @@ final class CatalogGapsCommand implements Callable<Integer> {
   }
 
   private String document(Gaps gaps, Catalog catalog, Marks marks, Style style, int width) {
-    GapsForm form =
+    PictureForm form =
         format
-            .or(() -> out.flatMap(file -> GapsForm.ofFile(file.toString())))
-            .orElse(GapsForm.TEXT);
+            .or(() -> out.flatMap(file -> PictureForm.ofFile(file.toString())))
+            .orElse(PictureForm.TEXT);
     return switch (form) {
       case TEXT -> GapsPage.write(gaps, catalog, marks, style, width);
       case JSON -> GapsFormat.write(gaps);

@@ -154,16 +154,10 @@ final class ComposeCommand implements Callable<Integer> {
     }
     Options.Found found = (Options.Found) answer;
     instanceFile.ifPresent(file -> file.write(InstanceFormat.write(found.best().instance())));
-    if (outFile.isPresent()) {
-      outFile
-          .get()
-          .write(options(brief, catalog, found, Marks.UNICODE, Style.PLAIN, Terminal.PAGE));
-      terminal.err().println("Written to " + outFile.get().path() + ".");
-      return Exit.DONE;
-    }
-    String text =
-        options(brief, catalog, found, terminal.marks(), terminal.style(), terminal.width());
-    terminal.out().print(text);
+    Delivery.of(
+        terminal,
+        outFile,
+        (marks, style, width) -> options(brief, catalog, found, marks, style, width));
     return Exit.DONE;
   }
 
@@ -233,13 +227,7 @@ final class ComposeCommand implements Callable<Integer> {
         .sureness()
         .filter(sureness -> form() == Output.JSON)
         .ifPresent(sureness -> terminal.err().println(sureness.sentence()));
-    if (outFile.isEmpty()) {
-      String text = document(answer, terminal.marks(), terminal.style(), terminal.width());
-      terminal.out().print(text);
-      return;
-    }
-    outFile.get().write(document(answer, Marks.UNICODE, Style.PLAIN, Terminal.PAGE));
-    terminal.err().println("Written to " + outFile.get().path() + ".");
+    Delivery.of(terminal, outFile, (marks, style, width) -> document(answer, marks, style, width));
   }
 
   private String document(Answer answer, Marks marks, Style style, int width) {

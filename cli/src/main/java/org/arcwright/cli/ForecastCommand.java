@@ -3,7 +3,6 @@ package org.arcwright.cli;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.arcwright.agenda.Agenda;
@@ -20,11 +19,9 @@ import org.arcwright.format.AgendaFormat;
 import org.arcwright.format.BriefFormat;
 import org.arcwright.format.ForecastFormat;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.TypeConversionException;
 
 /** From an agenda to when it will really end. */
 @Command(
@@ -57,9 +54,9 @@ final class ForecastCommand implements Callable<Integer> {
   @Option(
       names = "--format",
       paramLabel = "FORM",
-      converter = Shape.Converter.class,
+      converter = PictureForm.Converter.class,
       description = "text, json or svg; without it, as the name given to --out ends, else text")
-  private Optional<Shape> format = Optional.empty();
+  private Optional<PictureForm> format = Optional.empty();
 
   @Option(
       names = "--out",
@@ -78,37 +75,6 @@ final class ForecastCommand implements Callable<Integer> {
     this.terminal = terminal;
   }
 
-  /** The forms a forecast can be written in. */
-  enum Shape {
-    /** For a terminal. */
-    TEXT,
-    /** For programs. */
-    JSON,
-    /** The picture alone. */
-    SVG;
-
-    /** The form that a file's name asks for. */
-    static Shape ofFile(String name) {
-      String lower = name.toLowerCase(Locale.ROOT);
-      return lower.endsWith(".json") ? JSON : lower.endsWith(".svg") ? SVG : TEXT;
-    }
-
-    /** Reads the word for a form. */
-    static final class Converter implements ITypeConverter<Shape> {
-      @Override
-      public Shape convert(String word) {
-        return switch (word) {
-          case "text" -> TEXT;
-          case "json" -> JSON;
-          case "svg" -> SVG;
-          default ->
-              throw new TypeConversionException(
-                  "\"" + word + "\" is none; text, json or svg are right");
-        };
-      }
-    }
-  }
-
   @Override
   public Integer call() {
     Optional<WholeFile> outFile = out.map(WholeFile::to);
@@ -121,7 +87,8 @@ final class ForecastCommand implements Callable<Integer> {
     Catalog catalog = catalogs.read(more, terminal).catalog();
     Agenda agenda = AgendaFormat.read(agendaFile);
     Forecast forecast = forecast(agenda, catalog);
-    write(forecast, outFile);
+    Delivery.of(
+        terminal, outFile, (marks, style, width) -> document(forecast, marks, style, width));
     boolean sure = confidence.isEmpty() || 100 * forecast.onTime() >= confidence.get();
     return sure ? Exit.DONE : Exit.NEGATIVE;
   }
@@ -139,18 +106,11 @@ final class ForecastCommand implements Callable<Integer> {
     }
   }
 
-  private void write(Forecast forecast, Optional<WholeFile> outFile) {
-    if (outFile.isEmpty()) {
-      String text = document(forecast, terminal.marks(), terminal.style(), terminal.width());
-      terminal.out().print(text);
-      return;
-    }
-    outFile.get().write(document(forecast, Marks.UNICODE, Style.PLAIN, Terminal.PAGE));
-    terminal.err().println("Written to " + outFile.get().path() + ".");
-  }
-
   private String document(Forecast forecast, Marks marks, Style style, int width) {
-    Shape form = format.or(() -> out.map(file -> Shape.ofFile(file.toString()))).orElse(Shape.TEXT);
+    PictureForm form =
+        format
+            .or(() -> out.flatMap(file -> PictureForm.ofFile(file.toString())))
+            .orElse(PictureForm.TEXT);
     return switch (form) {
       case TEXT -> ForecastDocument.write(forecast, confidence, marks, style, width);
       case JSON -> ForecastFormat.write(forecast);

@@ -1,21 +1,14 @@
 package org.arcwright.cli;
 
-import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.BufferedReader;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintStream;
-import java.io.StringReader;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.arcwright.catalog.Exercise;
 import org.arcwright.catalog.Mode;
 import org.arcwright.catalog.SizeRange;
 import org.arcwright.catalog.Source;
-import org.arcwright.cli.document.Marks;
-import org.arcwright.cli.document.Style;
 import org.arcwright.format.CatalogFormat;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -209,18 +202,6 @@ class CatalogNewCommandTest {
   }
 
   private Run answer(String answers) {
-    ByteArrayOutputStream out = new ByteArrayOutputStream();
-    ByteArrayOutputStream err = new ByteArrayOutputStream();
-    Terminal terminal =
-        new Terminal(
-            new PrintStream(out, false, UTF_8),
-            new PrintStream(err, true, UTF_8),
-            Marks.UNICODE,
-            Style.PLAIN,
-            80,
-            false,
-            new BufferedReader(new StringReader(answers)));
-    int code = Main.run(terminal, "catalog", "new", "--out", folder.toString());
-    return new Run(code, out.toString(UTF_8), err.toString(UTF_8));
+    return Run.answering(answers, "catalog", "new", "--out", folder);
   }
 }

@@ -2,8 +2,10 @@ package org.arcwright.cli;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 
+import java.io.BufferedReader;
 import java.io.ByteArrayOutputStream;
 import java.io.PrintStream;
+import java.io.StringReader;
 import org.arcwright.cli.document.Marks;
 import org.arcwright.cli.document.Style;
 
@@ -16,6 +18,11 @@ import org.arcwright.cli.document.Style;
  */
 record Run(int code, String out, String err) {
   static Run of(Object... args) {
+    return answering("", args);
+  }
+
+  /** A command that asks, and is given these lines. */
+  static Run answering(String answers, Object... args) {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     ByteArrayOutputStream err = new ByteArrayOutputStream();
     Terminal terminal =
@@ -25,7 +32,8 @@ record Run(int code, String out, String err) {
             Marks.UNICODE,
             Style.PLAIN,
             80,
-            false);
+            false,
+            new BufferedReader(new StringReader(answers)));
     String[] words = new String[args.length];
     for (int i = 0; i < args.length; i++) {
       words[i] = args[i].toString();

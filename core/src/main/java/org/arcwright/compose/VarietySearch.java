@@ -119,36 +119,9 @@ final class VarietySearch {
   }
 
   private Instance usedAreDear() {
-    return new Instance(
-        instance.grid(),
-        instance.cap(),
-        instance.curve(),
-        instance.stretch(),
-        instance.breakMinutes(),
-        instance.meals(),
-        instance.bufferPercent(),
-        instance.products(),
-        instance.initial(),
-        instance.phases(),
-        instance.candidates().stream().map(this::dearIfUsed).toList(),
-        instance.include(),
-        instance.pins(),
-        instance.weights());
-  }
-
-  private Candidate dearIfUsed(Candidate candidate) {
-    int times = uses.getOrDefault(candidate.id(), 0);
-    return times == 0
-        ? candidate
-        : new Candidate(
-            candidate.id(),
-            candidate.kind(),
-            candidate.lengths(),
-            candidate.lengthCosts(),
-            candidate.energy(),
-            candidate.format(),
-            candidate.needs(),
-            candidate.yields(),
-            candidate.cost() + times * USED);
+    return instance.withCandidates(
+        instance.candidates().stream()
+            .map(c -> c.withCost(c.cost() + uses.getOrDefault(c.id(), 0) * USED))
+            .toList());
   }
 }

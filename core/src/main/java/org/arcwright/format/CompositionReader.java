@@ -65,7 +65,7 @@ final class CompositionReader {
     Optional<Instance> instance =
         fields.required("instance").flatMap(n -> InstanceReader.read(n, faults));
     return switch (kind) {
-      case COMPOSED -> composed(fields, leftOut, instance, faults);
+      case COMPOSED -> composed(fields, leftOut, instance, faults).map(answer -> answer);
       case NOTHING_FITS -> {
         List<String> reasons = fields.texts("reasons");
         yield fields.build(() -> new NothingFits(reasons, leftOut, instance.orElseThrow()));
@@ -81,7 +81,8 @@ final class CompositionReader {
     };
   }
 
-  private static Optional<Composition> composed(
+  /** An agenda with its proof and prices, which stand among the fields. */
+  static Optional<Composed> composed(
       Fields fields, List<LeftOut> leftOut, Optional<Instance> instance, Faults faults) {
     Optional<Agenda> agenda = fields.required("agenda").flatMap(n -> AgendaReader.read(n, faults));
     Optional<Proof> proof = fields.required("proof").flatMap(n -> ProofForm.read(n, faults));

@@ -6,6 +6,7 @@ import java.time.OffsetDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiFunction;
 import org.arcwright.format.tree.Branch;
 import org.arcwright.format.tree.Faults;
 import org.arcwright.format.tree.Fields;
@@ -42,9 +43,9 @@ final class LogEntryForm {
   private static final List<Shape> SHAPES =
       List.of(
           new Shape("started", STARTED, LogEntryForm::started),
-          new Shape("ended", ENDED, LogEntryForm::ended),
-          new Shape("note", NOTE, LogEntryForm::note),
-          new Shape("decision", DECISION, LogEntryForm::decision),
+          worded("ended", ENDED, Ended::new),
+          worded("note", NOTE, Note::new),
+          worded("decision", DECISION, Decision::new),
           new Shape("energy", ENERGY, LogEntryForm::energy),
           new Shape("undo", UNDO, LogEntryForm::undo));
 
@@ -83,22 +84,16 @@ final class LogEntryForm {
     return fields.build(() -> new Started(at.orElseThrow(), item, planned));
   }
 
-  private static Optional<LogEntry> ended(
-      Fields fields, Optional<OffsetDateTime> at, Faults faults) {
-    String item = fields.text("ended");
-    return fields.build(() -> new Ended(at.orElseThrow(), item));
-  }
-
-  private static Optional<LogEntry> note(
-      Fields fields, Optional<OffsetDateTime> at, Faults faults) {
-    String text = fields.text("note");
-    return fields.build(() -> new Note(at.orElseThrow(), text));
-  }
-
-  private static Optional<LogEntry> decision(
-      Fields fields, Optional<OffsetDateTime> at, Faults faults) {
-    String text = fields.text("decision");
-    return fields.build(() -> new Decision(at.orElseThrow(), text));
+  /** An entry that is a text beside its time. */
+  private static Shape worded(
+      String sign, Keys keys, BiFunction<OffsetDateTime, String, LogEntry> entry) {
+    return new Shape(
+        sign,
+        keys,
+        (fields, at, faults) -> {
+          String text = fields.text(sign);
+          return fields.build(() -> entry.apply(at.orElseThrow(), text));
+        });
   }
 
   private static Optional<LogEntry> energy(

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
-import org.arcwright.agenda.Agenda;
 import org.arcwright.catalog.Format;
 import org.arcwright.catalog.Word;
 import org.arcwright.compose.Composition;
@@ -14,7 +13,6 @@ import org.arcwright.compose.Composition.Composed;
 import org.arcwright.compose.LeftOut;
 import org.arcwright.compose.Options;
 import org.arcwright.compose.Options.Option;
-import org.arcwright.compose.Price;
 import org.arcwright.compose.Profile;
 import org.arcwright.compose.Proof;
 import org.arcwright.compose.instance.Instance;
@@ -104,20 +102,9 @@ final class OptionsReader {
   private static Optional<Option> option(
       Node node, List<LeftOut> leftOut, Optional<Instance> instance, Faults faults) {
     Fields fields = Fields.of(node, "option", OPTION, faults);
-    Optional<Agenda> agenda = fields.required("agenda").flatMap(n -> AgendaReader.read(n, faults));
-    Optional<Proof> proof = fields.required("proof").flatMap(n -> ProofForm.read(n, faults));
-    List<Price> prices = fields.list("prices", CompositionReader::price);
+    Optional<Composed> composed = CompositionReader.composed(fields, leftOut, instance, faults);
     Optional<Profile> profile = fields.required("profile").flatMap(n -> profile(n, faults));
-    return fields.build(
-        () ->
-            new Option(
-                new Composed(
-                    agenda.orElseThrow(),
-                    proof.orElseThrow(),
-                    prices,
-                    leftOut,
-                    instance.orElseThrow()),
-                profile.orElseThrow()));
+    return fields.build(() -> new Option(composed.orElseThrow(), profile.orElseThrow()));
   }
 
   private static Optional<Profile> profile(Node node, Faults faults) {

@@ -70,7 +70,7 @@ public final class ProblemsFormat {
         Header.PROBLEMS.begin().put("problems", Branch.list(problems, ProblemsFormat::tree)).end());
   }
 
-  private static Node tree(Problem problem) {
+  static Node tree(Problem problem) {
     return new Branch()
         .put("file", problem.place().file())
         .put("line", problem.place().line())

@@ -113,20 +113,9 @@ public final class ShelfFormat {
     return JsonWriter.write(
         new Branch()
             .put("entries", entries)
-            .put("problems", Branch.list(problems, ShelfFormat::problem))
+            .put("problems", Branch.list(problems, ProblemsFormat::tree))
             .put("replaced", replaced)
             .end());
-  }
-
-  private static Node problem(Problem problem) {
-    return new Branch()
-        .put("file", problem.place().file())
-        .put("line", problem.place().line())
-        .put("column", problem.place().column())
-        .put("what", problem.what())
-        .put("value", problem.value())
-        .put("remedy", problem.remedy())
-        .end();
   }
 
   private static Node minutes(Minutes minutes) {

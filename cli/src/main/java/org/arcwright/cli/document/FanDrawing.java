@@ -36,7 +36,8 @@ public final class FanDrawing {
   private final ForecastWords words;
   private final int least;
   private final int most;
-  private final StringBuilder svg = new StringBuilder();
+  private final List<String> titles;
+  private final Svg svg;
 
   private FanDrawing(Forecast forecast) {
     this.forecast = forecast;
@@ -47,26 +48,24 @@ public final class FanDrawing {
     this.words = new ForecastWords(forecast);
     this.least = Math.min(fan.least(), -5);
     this.most = Math.max(fan.most(), 10);
+    this.titles = titles(agenda);
+    this.svg =
+        new Svg(
+            WIDTH,
+            BOTTOM + 84 + LINE * ((titles.size() + 1) / 2),
+            "font-size=\"13\" fill=\"#000\"",
+            agenda.title() + ": when it will really end",
+            description());
   }
 
   /** The picture, complete in itself. */
   public static String svg(Forecast forecast) {
     FanDrawing drawing = new FanDrawing(forecast);
     drawing.draw();
-    return Words.untied(drawing.svg.toString());
+    return Words.untied(drawing.svg.end());
   }
 
   private void draw() {
-    List<String> titles = legend();
-    int height = BOTTOM + 84 + LINE * ((titles.size() + 1) / 2);
-    add(
-        "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 %d %d\" role=\"img\""
-            + " aria-labelledby=\"title text\" font-family=\"sans-serif\" font-size=\"13\""
-            + " fill=\"#000\">",
-        WIDTH, height);
-    add("<title id=\"title\">%s</title>", escaped(agenda.title() + ": when it will really end"));
-    add("<desc id=\"text\">%s</desc>", escaped(description()));
-    add("<rect width=\"%d\" height=\"%d\" fill=\"#fff\"/>", WIDTH, height);
     text(LEFT, 24, "start", 16, agenda.title());
     text(LEFT, 44, "start", 13, words.onTime());
     levels();
@@ -77,7 +76,6 @@ public final class FanDrawing {
       int column = i % 2 == 0 ? LEFT : WIDTH / 2;
       text(column, BOTTOM + 84 + LINE * (i / 2), "start", 13, titles.get(i));
     }
-    add("</svg>");
   }
 
   /** What the picture shows, in words. */
@@ -93,7 +91,7 @@ public final class FanDrawing {
     return String.join(" ", sentences);
   }
 
-  private List<String> legend() {
+  private static List<String> titles(Agenda agenda) {
     List<String> titles = new ArrayList<>();
     for (Activity activity : agenda.activities()) {
       titles.add(
@@ -113,7 +111,7 @@ public final class FanDrawing {
   }
 
   private void level(int late, String stroke) {
-    add(
+    svg.add(
         "<line x1=\"%d\" x2=\"%d\" y1=\"%s\" y2=\"%s\" stroke=\"#000\" stroke-width=\"%s\"/>",
         LEFT, RIGHT, y(late), y(late), stroke);
   }
@@ -125,7 +123,7 @@ public final class FanDrawing {
     int[] percents = {5, 20, 50, 80, 95};
     double[] labels = labels();
     for (int line = 0; line < Fan.LINES; line++) {
-      add(
+      svg.add(
           "<polyline points=\"%s\" fill=\"none\" stroke=\"#000\" stroke-width=\"%s\"%s/>",
           edge(line).trim(),
           line == Fan.MIDDLE ? "2" : "1",
@@ -153,7 +151,7 @@ public final class FanDrawing {
     for (Fan.Point point : back) {
       corners.append(x(point.planned())).append(',').append(y(point.late().get(lower))).append(' ');
     }
-    add("<polygon points=\"%s\" fill=\"%s\"/>", corners.toString().trim(), grey);
+    svg.add("<polygon points=\"%s\" fill=\"%s\"/>", corners.toString().trim(), grey);
   }
 
   private String edge(int line) {
@@ -167,7 +165,7 @@ public final class FanDrawing {
   /** The plan, and how late the last item may be over. */
   private void promise() {
     level(0, "1");
-    add(
+    svg.add(
         "<line x1=\"%d\" x2=\"%d\" y1=\"%s\" y2=\"%s\" stroke=\"#000\" stroke-width=\"1.5\""
             + " stroke-dasharray=\"10 4\"/>",
         LEFT, RIGHT, y(fan.slack()), y(fan.slack()));
@@ -180,13 +178,13 @@ public final class FanDrawing {
     int number = 0;
     for (Activity activity : agenda.activities()) {
       int from = Answer.minutes(activity.start());
-      add(
+      svg.add(
           "<line x1=\"%s\" x2=\"%s\" y1=\"%d\" y2=\"%d\" stroke=\"#000\" stroke-width=\"3\"/>",
           x(from + 0.5), x(Answer.minutes(activity.end()) - 0.5), BOTTOM + 12, BOTTOM + 12);
       double middle = across((from + Answer.minutes(activity.end())) / 2.0);
       text(round(middle), BOTTOM + 30, "middle", 13, String.valueOf(++number));
     }
-    add(
+    svg.add(
         "<line x1=\"%s\" x2=\"%d\" y1=\"%d\" y2=\"%d\" stroke=\"#000\" stroke-width=\"3\""
             + " stroke-dasharray=\"3 4\"/>",
         x(Answer.minutes(agenda.end())), RIGHT, BOTTOM + 12, BOTTOM + 12);
@@ -223,18 +221,6 @@ public final class FanDrawing {
   }
 
   private void text(int x, int y, String anchor, int size, String text) {
-    if (!text.isEmpty()) {
-      add(
-          "<text x=\"%d\" y=\"%d\" text-anchor=\"%s\" font-size=\"%d\">%s</text>",
-          x, y, anchor, size, escaped(text));
-    }
-  }
-
-  private void add(String form, Object... values) {
-    svg.append(String.format(Locale.ROOT, form, values)).append('\n');
-  }
-
-  private static String escaped(String text) {
-    return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
+    svg.text(x, y, "text-anchor=\"%s\" font-size=\"%d\"".formatted(anchor, size), text);
   }
 }

@@ -23,14 +23,17 @@ public final class GapsPicture {
   private static final int LINE = 20;
   private static final int LETTER = 7;
   private static final int MARGIN = 16;
+  private static final int TOP = MARGIN + 4 * LINE;
+  private static final String TITLE = "Where the shelf is thin";
 
   private final Gaps gaps;
   private final Grid grid;
   private final Catalog catalog;
   private final Map<Cell, Count> counts = new HashMap<>();
-  private final StringBuilder out = new StringBuilder();
+  private final Svg svg;
   private final int names;
   private final int group;
+  private final int block;
 
   private GapsPicture(Gaps gaps, Catalog catalog) {
     this.gaps = gaps;
@@ -40,6 +43,16 @@ public final class GapsPicture {
     int longest = grid.goals().stream().map(this::title).mapToInt(String::length).max().orElse(0);
     this.names = MARGIN + longest * LETTER;
     this.group = grid.lengths().size() * FIELD + GAP;
+    this.block = (grid.goals().size() + 2) * FIELD + 2 * LINE;
+    int wide = Math.max(names + grid.people().size() * group + MARGIN, 720);
+    int high = TOP + grid.tools().size() * block + MARGIN;
+    this.svg =
+        new Svg(
+            wide,
+            high,
+            "width=\"" + wide + "\" height=\"" + high + "\" font-size=\"12\"",
+            TITLE,
+            alternative());
   }
 
   /** The picture; ends with a line break. */
@@ -48,30 +61,14 @@ public final class GapsPicture {
   }
 
   private String write() {
-    int block = (grid.goals().size() + 2) * FIELD + 2 * LINE;
-    int top = MARGIN + 4 * LINE;
-    int wide = Math.max(names + grid.people().size() * group + MARGIN, 720);
-    int high = top + grid.tools().size() * block + MARGIN;
-    out.append(
-        ("<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 %d %d\" width=\"%d\" height=\"%d\""
-                + " role=\"img\" aria-labelledby=\"title text\" font-family=\"sans-serif\""
-                + " font-size=\"12\">\n")
-            .formatted(wide, high, wide, high));
-    element("title id=\"title\"", "Where the shelf is thin");
-    element("desc id=\"text\"", alternative());
-    out.append("<rect width=\"100%\" height=\"100%\" fill=\"#fff\"/>\n");
-    text(
-        MARGIN,
-        MARGIN + LINE / 2,
-        "font-size=\"16\" font-weight=\"bold\"",
-        "Where the shelf is thin");
+    svg.text(MARGIN, MARGIN + LINE / 2, "font-size=\"16\" font-weight=\"bold\"", TITLE);
     key(MARGIN + LINE + LINE / 2);
-    int y = top;
+    int y = TOP;
     for (ToolSet set : grid.tools()) {
       block(set, y);
       y += block;
     }
-    return out.append("</svg>\n").toString();
+    return svg.end();
   }
 
   /** All that the picture says, in words. */
@@ -116,10 +113,10 @@ public final class GapsPicture {
           agendas == 0
               ? "no agenda"
               : agendas == gaps.most() ? agendas + " or more" : String.valueOf(agendas);
-      text(x + FIELD + 4, y + 12, "", words);
+      svg.text(x + FIELD + 4, y + 12, "", words);
       x += FIELD + 12 + words.length() * LETTER + GAP;
     }
-    text(
+    svg.text(
         MARGIN,
         y + LINE + 14,
         "",
@@ -129,14 +126,15 @@ public final class GapsPicture {
   }
 
   private void block(ToolSet set, int top) {
-    text(MARGIN, top + LINE, "font-weight=\"bold\"", Words.sentence(GapWords.place(set, catalog)));
+    svg.text(
+        MARGIN, top + LINE, "font-weight=\"bold\"", Words.sentence(GapWords.place(set, catalog)));
     int y = top + 2 * LINE;
-    text(MARGIN, y - 4, "", "people");
+    svg.text(MARGIN, y - 4, "", "people");
     for (int i = 0; i < grid.people().size(); i++) {
-      text(names + i * group, y - 4, "", String.valueOf(grid.people().get(i)));
+      svg.text(names + i * group, y - 4, "", String.valueOf(grid.people().get(i)));
     }
     for (String goal : grid.goals()) {
-      text(MARGIN, y + 12, "", title(goal));
+      svg.text(MARGIN, y + 12, "", title(goal));
       int x = names;
       for (int people : grid.people()) {
         for (Duration length : grid.lengths()) {
@@ -154,11 +152,10 @@ public final class GapsPicture {
     int light = agendas < 0 ? 255 : 255 * agendas / gaps.most();
     String fill =
         "#" + Integer.toHexString(0x1000000 | light << 16 | light << 8 | light).substring(1);
-    out.append(
-        "<rect x=\"%d\" y=\"%d\" width=\"%d\" height=\"%d\" fill=\"%s\" stroke=\"#949494\"%s/>\n"
-            .formatted(
-                x, y, FIELD - 1, FIELD - 1, fill, agendas < 0 ? " stroke-dasharray=\"2\"" : ""));
-    text(
+    svg.add(
+        "<rect x=\"%d\" y=\"%d\" width=\"%d\" height=\"%d\" fill=\"%s\" stroke=\"#949494\"%s/>",
+        x, y, FIELD - 1, FIELD - 1, fill, agendas < 0 ? " stroke-dasharray=\"2\"" : "");
+    svg.text(
         x + FIELD / 2,
         y + 12,
         "text-anchor=\"middle\"" + (light < 118 ? " fill=\"#fff\"" : ""),
@@ -167,19 +164,5 @@ public final class GapsPicture {
 
   private String title(String goal) {
     return catalog.goal(goal).map(known -> known.title()).orElse(goal);
-  }
-
-  private void text(int x, int y, String how, String text) {
-    element("text x=\"" + x + "\" y=\"" + y + "\"" + (how.isEmpty() ? "" : " " + how), text);
-  }
-
-  private void element(String open, String text) {
-    String name = open.contains(" ") ? open.substring(0, open.indexOf(' ')) : open;
-    out.append('<').append(open).append('>').append(escaped(text));
-    out.append("</").append(name).append(">\n");
-  }
-
-  private static String escaped(String text) {
-    return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
   }
 }

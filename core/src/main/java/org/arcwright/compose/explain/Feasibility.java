@@ -10,9 +10,7 @@ import org.arcwright.catalog.Catalog;
 import org.arcwright.catalog.InvalidValueException;
 import org.arcwright.compose.instance.Instance;
 import org.arcwright.compose.instance.Instance.Bounds;
-import org.arcwright.compose.instance.Instance.Candidate;
 import org.arcwright.compose.instance.Instance.Phase;
-import org.arcwright.compose.instance.Instance.Weights;
 import org.arcwright.compose.instance.Item;
 import org.arcwright.compose.reduce.AgendaBuilder;
 import org.arcwright.compose.reduce.Reducer;
@@ -30,8 +28,6 @@ import org.arcwright.compose.search.Solution;
 final class Feasibility {
   /** One question may use so much of what is left, so that a hard one leaves something over. */
   private static final int PARTS = 4;
-
-  private static final Weights FREE = new Weights(0, 0, 0, 0, 0, 0, 0);
 
   private final Catalog catalog;
   private final Effort effort;
@@ -130,40 +126,16 @@ final class Feasibility {
   }
 
   private static Instance free(Instance instance, boolean loose) {
-    return new Instance(
-        instance.grid(),
-        instance.cap(),
-        instance.curve(),
-        instance.stretch(),
-        instance.breakMinutes(),
-        instance.meals(),
-        instance.bufferPercent(),
-        instance.products(),
-        instance.initial(),
+    Instance searched =
         loose
-            ? instance.phases().stream().map(p -> loose(p, instance.cap())).toList()
-            : instance.phases(),
-        instance.candidates().stream().map(Feasibility::free).toList(),
-        instance.include(),
-        instance.pins(),
-        FREE);
+            ? instance.withPhases(
+                instance.phases().stream().map(p -> loose(p, instance.cap())).toList())
+            : instance;
+    return searched.freeOfCharge();
   }
 
   private static Phase loose(Phase phase, int cap) {
     return new Phase(
         phase.name(), phase.kinds(), phase.count(), new Bounds(0, cap), 0, phase.yields());
-  }
-
-  private static Candidate free(Candidate candidate) {
-    return new Candidate(
-        candidate.id(),
-        candidate.kind(),
-        candidate.lengths(),
-        candidate.lengths().stream().map(length -> 0).toList(),
-        0,
-        "",
-        candidate.needs(),
-        candidate.yields(),
-        0);
   }
 }

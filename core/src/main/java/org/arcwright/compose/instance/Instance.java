@@ -1,5 +1,6 @@
 package org.arcwright.compose.instance;
 
+import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -132,6 +133,16 @@ public record Instance(
       needs = List.copyOf(needs);
       yields = List.copyOf(yields);
     }
+
+    /** The same with another cost of its own. */
+    public Candidate withCost(int other) {
+      return new Candidate(id, kind, lengths, lengthCosts, energy, format, needs, yields, other);
+    }
+
+    private Candidate freeOfCharge() {
+      List<Integer> nothing = Collections.nCopies(lengths.size(), 0);
+      return new Candidate(id, kind, lengths, nothing, 0, "", needs, yields, 0);
+    }
   }
 
   /**
@@ -160,7 +171,10 @@ public record Instance(
       int monotonyAcrossBreak,
       int rhythm,
       int pause,
-      int idle) {}
+      int idle) {
+    /** Nothing is asked for. */
+    public static final Weights NONE = new Weights(0, 0, 0, 0, 0, 0, 0);
+  }
 
   /** Copies the lists and refuses what breaks the form; see {@link InstanceRules}. */
   public Instance {
@@ -187,6 +201,43 @@ public record Instance(
         include,
         pins,
         weights);
+  }
+
+  /** The same day with these phases. */
+  public Instance withPhases(List<Phase> others) {
+    return with(others, candidates, weights);
+  }
+
+  /** The same day with these candidates. */
+  public Instance withCandidates(List<Candidate> others) {
+    return with(phases, others, weights);
+  }
+
+  /**
+   * The same day with every price 0: what fits it fits the priced one, and the other way round.
+   * Energy and format, which then cost nothing either, are alike for all candidates.
+   */
+  public Instance freeOfCharge() {
+    return with(phases, candidates.stream().map(Candidate::freeOfCharge).toList(), Weights.NONE);
+  }
+
+  private Instance with(
+      List<Phase> otherPhases, List<Candidate> otherCandidates, Weights otherWeights) {
+    return new Instance(
+        grid,
+        cap,
+        curve,
+        stretch,
+        breakMinutes,
+        meals,
+        bufferPercent,
+        products,
+        initial,
+        otherPhases,
+        otherCandidates,
+        include,
+        pins,
+        otherWeights);
   }
 
   /** Cells in the cap. */

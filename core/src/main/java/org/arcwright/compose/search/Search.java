@@ -80,8 +80,8 @@ public final class Search {
 
   /** Nothing fits, unless it only seems so because prices were too large to add up. */
   private static Solution infeasible(Instance instance, Work work) {
-    Instance free = FreeOfCharge.of(instance);
-    if (!free.equals(instance) && FreeOfCharge.mayOverflow(instance)) {
+    Instance free = instance.freeOfCharge();
+    if (!free.equals(instance) && PriceRange.mayOverflow(instance)) {
       Solution solution = solve(free, work, Listener.NONE);
       if (solution.status() == Status.STOPPED) {
         return solution;

@@ -5,17 +5,17 @@ import java.util.Optional;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 
-/** The forms in which gaps are told. */
-enum GapsForm {
+/** The forms of what can also be drawn. */
+enum PictureForm {
   /** For a terminal. */
   TEXT,
   /** For programs. */
   JSON,
-  /** A picture. */
+  /** The picture alone. */
   SVG;
 
   /** The form that a file's name asks for. */
-  static Optional<GapsForm> ofFile(String name) {
+  static Optional<PictureForm> ofFile(String name) {
     String lower = name.toLowerCase(Locale.ROOT);
     return lower.endsWith(".json")
         ? Optional.of(JSON)
@@ -23,9 +23,9 @@ enum GapsForm {
   }
 
   /** Reads the word for a form. */
-  static final class Converter implements ITypeConverter<GapsForm> {
+  static final class Converter implements ITypeConverter<PictureForm> {
     @Override
-    public GapsForm convert(String word) {
+    public PictureForm convert(String word) {
       return switch (word) {
         case "text" -> TEXT;
         case "json" -> JSON;
