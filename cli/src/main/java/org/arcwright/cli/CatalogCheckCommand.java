@@ -10,7 +10,6 @@ import org.arcwright.format.ShelfFormat;
 import org.arcwright.shelf.CatalogCheck;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Holds files of a catalog against good practice. */
@@ -31,12 +30,7 @@ final class CatalogCheckCommand implements Callable<Integer> {
       description = "files and folders; they may use what the built-in catalog names")
   private List<Path> paths = new ArrayList<>();
 
-  @Option(
-      names = "--format",
-      paramLabel = "FORM",
-      converter = Form.Converter.class,
-      description = "text or json; text if not given")
-  private Form format = Form.TEXT;
+  @Mixin private FormOption form = new FormOption();
 
   @Mixin private CatalogOption catalogs = new CatalogOption();
 
@@ -51,7 +45,7 @@ final class CatalogCheckCommand implements Callable<Integer> {
     Catalog below = catalogs.read(List.of(), terminal).catalog();
     CatalogCheck.Report report =
         CatalogCheck.over(below, new TextLikeness(below.exercises().values())).check(paths);
-    if (format == Form.JSON) {
+    if (form.isJson()) {
       terminal.out().print(ShelfFormat.write(report.files(), report.problems(), report.replaced()));
     } else {
       tell(report);

@@ -108,12 +108,7 @@ final class CatalogListCommand implements Callable<Integer> {
   @Option(names = "--text", paramLabel = "WORDS", description = "has all these words on its page")
   private Optional<String> text = Optional.empty();
 
-  @Option(
-      names = "--format",
-      paramLabel = "FORM",
-      converter = Form.Converter.class,
-      description = "text or json; text if not given")
-  private Form format = Form.TEXT;
+  @Mixin private FormOption form = new FormOption();
 
   @Parameters(index = "0..*", hidden = true)
   private List<Path> more = new ArrayList<>();
@@ -136,7 +131,7 @@ final class CatalogListCommand implements Callable<Integer> {
             .map(exercise -> AtSize.of(exercise, people.orElse(exercise.nearest(USUAL_PEOPLE))))
             .sorted(Comparator.comparingLong(this::off))
             .toList();
-    if (format == Form.JSON) {
+    if (form.isJson()) {
       terminal.out().print(ShelfFormat.write(found, exercise -> layer(layers, exercise)));
     } else if (found.isEmpty()) {
       terminal.out().print(nothing(selection, catalog));

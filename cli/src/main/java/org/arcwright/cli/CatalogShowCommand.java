@@ -47,12 +47,7 @@ final class CatalogShowCommand implements Callable<Integer> {
       description = "for remote, in-person or hybrid; for all if not given")
   private Optional<Mode> mode = Optional.empty();
 
-  @Option(
-      names = "--format",
-      paramLabel = "FORM",
-      converter = Form.Converter.class,
-      description = "text or json; text if not given")
-  private Form format = Form.TEXT;
+  @Mixin private FormOption form = new FormOption();
 
   @Parameters(index = "1..*", hidden = true)
   private List<Path> more = new ArrayList<>();
@@ -111,7 +106,7 @@ final class CatalogShowCommand implements Callable<Integer> {
     terminal
         .out()
         .print(
-            format == Form.JSON
+            form.isJson()
                 ? ShelfFormat.write(sized, origin.layer())
                 : ExercisePage.write(
                     sized,
@@ -128,7 +123,7 @@ final class CatalogShowCommand implements Callable<Integer> {
     terminal
         .out()
         .print(
-            format == Form.JSON
+            form.isJson()
                 ? ShelfFormat.write(goal, origin.layer())
                 : GoalPage.write(
                     goal,
