@@ -7,14 +7,10 @@ import java.util.concurrent.Callable;
 import org.arcwright.agenda.Agenda;
 import org.arcwright.brief.Brief;
 import org.arcwright.catalog.Catalog;
-import org.arcwright.catalog.InvalidValueException;
 import org.arcwright.compose.Composer;
 import org.arcwright.compose.Review;
-import org.arcwright.format.AgendaFormat;
-import org.arcwright.format.BriefFormat;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Holds an agenda against a brief. */
@@ -26,18 +22,7 @@ import picocli.CommandLine.Parameters;
     },
     sortOptions = false)
 final class CheckCommand implements Callable<Integer> {
-  @Parameters(
-      index = "0",
-      paramLabel = "AGENDA",
-      description = "the agenda, in JSON as compose --format json writes it")
-  private Path agendaFile = Path.of("");
-
-  @Option(
-      names = "--brief",
-      paramLabel = "BRIEF",
-      required = true,
-      description = "the brief it should keep to")
-  private Path briefFile = Path.of("");
+  @Mixin private AgendaInput input = new AgendaInput();
 
   @Parameters(index = "1..*", hidden = true)
   private List<Path> more = new ArrayList<>();
@@ -53,10 +38,11 @@ final class CheckCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     Catalog catalog = catalogs.read(more, terminal).catalog();
-    Brief brief = BriefFormat.read(briefFile, catalog);
-    Agenda agenda = AgendaFormat.read(agendaFile);
+    AgendaInput.Read read = input.read(catalog);
+    Brief brief = read.demandBrief();
+    Agenda agenda = read.agenda();
     noteDifferences(agenda, brief);
-    Review review = review(agenda, brief, catalog);
+    Review review = read.asking(() -> Composer.of(catalog).check(agenda, brief));
     if (review.fits()) {
       terminal.out().println("The agenda keeps to its brief.");
       return Exit.DONE;
@@ -65,14 +51,6 @@ final class CheckCommand implements Callable<Integer> {
       terminal.out().println(remark.text());
     }
     return Exit.NEGATIVE;
-  }
-
-  private Review review(Agenda agenda, Brief brief, Catalog catalog) {
-    try {
-      return Composer.of(catalog).check(agenda, brief);
-    } catch (InvalidValueException e) {
-      throw new Refusal(briefFile + ": " + e.getMessage(), e);
-    }
   }
 
   /** An agenda for another workshop breaks many rules at once; this says which one it is for. */

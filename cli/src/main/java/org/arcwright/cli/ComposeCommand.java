@@ -233,7 +233,9 @@ final class ComposeCommand implements Callable<Integer> {
   private String document(Answer answer, Marks marks, Style style, int width) {
     return switch (form()) {
       case TEXT -> TextDocument.write(answer, marks, style, width, leftOut);
-      case JSON -> AgendaFormat.write(answer.composed().agenda(), answer.composed().proof());
+      case JSON ->
+          AgendaFormat.write(
+              answer.composed().agenda(), answer.brief(), answer.composed().proof());
       case MARKDOWN -> MarkdownDocument.write(answer);
     };
   }

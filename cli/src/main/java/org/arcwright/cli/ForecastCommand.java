@@ -5,18 +5,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import org.arcwright.agenda.Agenda;
-import org.arcwright.brief.Brief;
 import org.arcwright.catalog.Catalog;
-import org.arcwright.catalog.InvalidValueException;
 import org.arcwright.cli.document.FanDrawing;
 import org.arcwright.cli.document.ForecastDocument;
 import org.arcwright.cli.document.Marks;
 import org.arcwright.cli.document.Style;
 import org.arcwright.forecast.Forecast;
 import org.arcwright.forecast.Forecaster;
-import org.arcwright.format.AgendaFormat;
-import org.arcwright.format.BriefFormat;
 import org.arcwright.format.ForecastFormat;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -29,18 +24,7 @@ import picocli.CommandLine.Parameters;
     description = {"Says when an agenda will really end, and what puts that at risk.", ""},
     sortOptions = false)
 final class ForecastCommand implements Callable<Integer> {
-  @Parameters(
-      index = "0",
-      paramLabel = "AGENDA",
-      description = "the agenda, in JSON as compose --format json writes it")
-  private Path agendaFile = Path.of("");
-
-  @Option(
-      names = "--brief",
-      paramLabel = "BRIEF",
-      description =
-          "its brief: what is tied to a time waits for it, and the brief's cap is to be kept")
-  private Optional<Path> briefFile = Optional.empty();
+  @Mixin private AgendaInput input = new AgendaInput();
 
   @Option(
       names = "--confidence",
@@ -79,31 +63,24 @@ final class ForecastCommand implements Callable<Integer> {
   public Integer call() {
     Optional<WholeFile> outFile = out.map(WholeFile::to);
     outFile
-        .filter(file -> file.is(agendaFile) || briefFile.filter(file::is).isPresent())
+        .filter(input::holds)
         .ifPresent(
             file -> {
               throw new Refusal(file.path() + ": that is read here; name another file");
             });
     Catalog catalog = catalogs.read(more, terminal).catalog();
-    Agenda agenda = AgendaFormat.read(agendaFile);
-    Forecast forecast = forecast(agenda, catalog);
+    AgendaInput.Read read = input.read(catalog);
+    Forecaster forecaster = Forecaster.of(catalog);
+    Forecast forecast =
+        read.asking(
+            () ->
+                read.brief()
+                    .map(brief -> forecaster.forecast(read.agenda(), brief))
+                    .orElseGet(() -> forecaster.forecast(read.agenda())));
     Delivery.of(
         terminal, outFile, (marks, style, width) -> document(forecast, marks, style, width));
     boolean sure = confidence.isEmpty() || 100 * forecast.onTime() >= confidence.get();
     return sure ? Exit.DONE : Exit.NEGATIVE;
-  }
-
-  private Forecast forecast(Agenda agenda, Catalog catalog) {
-    Forecaster forecaster = Forecaster.of(catalog);
-    if (briefFile.isEmpty()) {
-      return forecaster.forecast(agenda);
-    }
-    Brief brief = BriefFormat.read(briefFile.get(), catalog);
-    try {
-      return forecaster.forecast(agenda, brief);
-    } catch (InvalidValueException e) {
-      throw new Refusal(briefFile.get() + ": " + e.getMessage(), e);
-    }
   }
 
   private String document(Forecast forecast, Marks marks, Style style, int width) {

@@ -8,7 +8,6 @@ import java.util.concurrent.Callable;
 import org.arcwright.agenda.Agenda;
 import org.arcwright.brief.Brief;
 import org.arcwright.catalog.Catalog;
-import org.arcwright.catalog.InvalidValueException;
 import org.arcwright.catalog.Layers;
 import org.arcwright.cli.document.WhyNotPage;
 import org.arcwright.compose.Budget;
@@ -16,11 +15,9 @@ import org.arcwright.compose.Composer;
 import org.arcwright.compose.Review;
 import org.arcwright.compose.explain.Explainer;
 import org.arcwright.compose.explain.WhyNot;
-import org.arcwright.format.AgendaFormat;
 import org.arcwright.format.BriefFormat;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Why an exercise is not in an agenda. */
@@ -33,21 +30,10 @@ import picocli.CommandLine.Parameters;
     },
     sortOptions = false)
 final class WhyNotCommand implements Callable<Integer> {
-  @Parameters(
-      index = "0",
-      paramLabel = "AGENDA",
-      description = "the agenda, in JSON as compose --format json writes it")
-  private Path agendaFile = Path.of("");
+  @Mixin private AgendaInput input = new AgendaInput();
 
   @Parameters(index = "1", paramLabel = "EXERCISE", description = "the exercise's id")
   private String exercise = "";
-
-  @Option(
-      names = "--brief",
-      paramLabel = "BRIEF",
-      required = true,
-      description = "the brief that the agenda is for")
-  private Path briefFile = Path.of("");
 
   @Parameters(index = "2..*", hidden = true)
   private List<Path> more = new ArrayList<>();
@@ -66,33 +52,30 @@ final class WhyNotCommand implements Callable<Integer> {
   public Integer call() {
     Layers layers = catalogs.read(more, terminal);
     Catalog catalog = layers.catalog();
-    Brief brief = BriefFormat.read(briefFile, catalog);
-    Agenda agenda = AgendaFormat.read(agendaFile);
+    AgendaInput.Read read = input.read(catalog);
+    Brief brief = read.demandBrief();
+    Agenda agenda = read.agenda();
     String id = Wanted.exercise(layers, exercise).id();
-    WhyNot answer = answer(brief, agenda, id, catalog);
+    WhyNot answer = read.asking(() -> answer(brief, agenda, id, catalog));
     OptionalInt line =
-        answer instanceof WhyNot.RuledOut ruled
-            ? BriefFormat.line(briefFile, ruled.field(), id)
+        answer instanceof WhyNot.RuledOut ruled && input.briefFile().isPresent()
+            ? BriefFormat.line(input.briefFile().get(), ruled.field(), id)
             : OptionalInt.empty();
     Review review = Composer.of(catalog).check(agenda, brief);
     if (!review.fits()) {
       terminal.err().println("This agenda does not keep to its brief; check says where.");
     }
     WhyNotPage page = new WhyNotPage(id, agenda, review.figures(), catalog, terminal.width());
-    terminal.out().print(page.write(answer, briefFile.toString(), line));
+    terminal.out().print(page.write(answer, input.briefName(), line));
     return answer instanceof WhyNot.IsIn || answer instanceof WhyNot.Possible
         ? Exit.DONE
         : Exit.NEGATIVE;
   }
 
   private WhyNot answer(Brief brief, Agenda agenda, String id, Catalog catalog) {
-    try {
-      return Progress.during(
-          terminal,
-          budget.time(),
-          () -> Explainer.of(catalog).whyNot(brief, agenda, id, Budget.of(budget.time())));
-    } catch (InvalidValueException e) {
-      throw new Refusal(briefFile + ": " + e.getMessage(), e);
-    }
+    return Progress.during(
+        terminal,
+        budget.time(),
+        () -> Explainer.of(catalog).whyNot(brief, agenda, id, Budget.of(budget.time())));
   }
 }

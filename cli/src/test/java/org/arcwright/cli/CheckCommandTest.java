@@ -51,10 +51,25 @@ class CheckCommandTest {
   }
 
   @Test
-  void needsABrief() {
+  void takesTheBriefThatTheAgendaCarries() {
+    Run run = Run.of("check", agenda);
+
+    assertThat(run).isEqualTo(new Run(Exit.DONE, "The agenda keeps to its brief.\n", ""));
+  }
+
+  @Test
+  void needsABriefForAnAgendaByHand() throws IOException {
+    Files.writeString(
+        agenda,
+        """
+        {"format": "arcwright-agenda", "version": 1, "title": "By hand", "goal": "generate-ideas",
+         "mode": "remote", "people": 8,
+         "items": [{"exercise": "chat-burst", "title": "Chat burst", "phase": "gather", "length": 10}]}
+        """);
+
     Run run = Run.of("check", agenda);
 
     assertThat(run.code()).isEqualTo(Exit.WRONG_INPUT);
-    assertThat(run.err()).contains("--brief");
+    assertThat(run.err()).contains(agenda.toString()).contains("--brief");
   }
 }

@@ -2,6 +2,8 @@ package org.arcwright.format;
 
 import java.nio.file.Path;
 import org.arcwright.agenda.Agenda;
+import org.arcwright.brief.Brief;
+import org.arcwright.catalog.Catalog;
 import org.arcwright.compose.Proof;
 import org.arcwright.format.tree.JsonWriter;
 
@@ -21,6 +23,7 @@ import org.arcwright.format.tree.JsonWriter;
  *   "buffer": 15,
  *   "curve": [3, 3.2],
  *   "figures": {...},
+ *   "brief": {"format": "arcwright-brief", "version": 1, ...},
  *   "proof": {"best": true, "cost": 695, "bound": 695, "labels": 100626, "milliseconds": 420}
  * }
  * }</pre>
@@ -33,7 +36,8 @@ import org.arcwright.format.tree.JsonWriter;
  * ends; its {@code kind} is none, as for a sponsor's own item; its {@code format} is plenary and
  * its {@code energy} 2. The {@code phases} are those that the items name; the {@code buffer} is
  * none; the {@code cap} is the last end with the buffer; the {@code curve} is empty. The {@code
- * figures} are counted, without a cost.
+ * figures} are counted, without a cost. The {@code brief} is what a composed agenda answers; only
+ * readers that are given a catalog look at it.
  */
 public final class AgendaFormat {
   private AgendaFormat() {}
@@ -57,13 +61,38 @@ public final class AgendaFormat {
     return Document.json(name, text).read(AgendaReader::read);
   }
 
+  /**
+   * Reads a file with all it carries; what its brief names must be the catalog's.
+   *
+   * @throws FormatException with all that is wrong
+   */
+  public static AgendaFile read(Path file, Catalog catalog) {
+    return readFile(Document.json(file, Document.BY_HAND), catalog);
+  }
+
+  /** Reads a text with all it carries, as {@link #read(Path, Catalog)} does. */
+  public static AgendaFile read(String name, String text, Catalog catalog) {
+    return readFile(Document.json(name, text), catalog);
+  }
+
+  private static AgendaFile readFile(Document document, Catalog catalog) {
+    return document.read((node, faults) -> AgendaReader.readFile(node, catalog, faults));
+  }
+
   /** The agenda in JSON, with all that is in it. */
   public static String write(Agenda agenda) {
     return JsonWriter.write(AgendaWriter.tree(agenda).end());
   }
 
-  /** The agenda in JSON, and how sure it is under {@code proof}, which readers pass over. */
-  public static String write(Agenda agenda, Proof proof) {
-    return JsonWriter.write(AgendaWriter.tree(agenda).put("proof", ProofForm.tree(proof)).end());
+  /**
+   * The agenda in JSON, the brief it was composed for under {@code brief}, and how sure it is under
+   * {@code proof}, which readers pass over.
+   */
+  public static String write(Agenda agenda, Brief brief, Proof proof) {
+    return JsonWriter.write(
+        AgendaWriter.tree(agenda)
+            .put("brief", BriefWriter.document(brief))
+            .put("proof", ProofForm.tree(proof))
+            .end());
   }
 }

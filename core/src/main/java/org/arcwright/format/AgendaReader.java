@@ -13,7 +13,9 @@ import org.arcwright.agenda.AgendaItem;
 import org.arcwright.agenda.AgendaItem.Activity;
 import org.arcwright.agenda.AgendaItem.Pause;
 import org.arcwright.agenda.Figures;
+import org.arcwright.brief.Brief;
 import org.arcwright.brief.Defaults;
+import org.arcwright.catalog.Catalog;
 import org.arcwright.catalog.Format;
 import org.arcwright.catalog.Kind;
 import org.arcwright.catalog.Mode;
@@ -43,6 +45,7 @@ final class AgendaReader {
           "buffer",
           "curve",
           "figures",
+          "brief",
           "proof");
   private static final Keys PHASE = Keys.of("name: \"open\"", "title: \"Arrive\"");
   private static final Keys ACTIVITY =
@@ -83,6 +86,17 @@ final class AgendaReader {
 
   static Optional<Agenda> read(Node node, Faults faults) {
     return new AgendaReader(faults).agenda(node);
+  }
+
+  /** With the brief that it carries. */
+  static Optional<AgendaFile> readFile(Node node, Catalog catalog, Faults faults) {
+    Optional<Agenda> agenda = read(node, faults);
+    Optional<Node> carried = node.lookUp("brief");
+    Optional<Brief> brief =
+        carried.flatMap(n -> BriefReader.read(n, Optional.of(catalog), faults));
+    return agenda
+        .filter(a -> brief.isPresent() == carried.isPresent())
+        .map(a -> new AgendaFile(a, brief));
   }
 
   private Optional<Agenda> agenda(Node node) {

@@ -12,6 +12,8 @@ import org.arcwright.agenda.Agenda.PhaseTitle;
 import org.arcwright.agenda.AgendaItem.Activity;
 import org.arcwright.agenda.AgendaItem.Pause;
 import org.arcwright.agenda.Figures;
+import org.arcwright.brief.Brief;
+import org.arcwright.catalog.Catalog;
 import org.arcwright.catalog.Format;
 import org.arcwright.catalog.Kind;
 import org.arcwright.catalog.Mode;
@@ -59,6 +61,11 @@ class AgendaFormatTest {
               minutes(20),
               new Figures.Cost(1, 2, 3, 4, 5, 6, 7, 9_999_999_999L)));
 
+  private static final Proof PROOF = new Proof(true, 695, 690, 42, Duration.ofMillis(7));
+  private static final Catalog CATALOG = SmallCatalog.read();
+  private static final Brief BRIEF =
+      Brief.builder("T", CATALOG.goals().keySet().iterator().next(), Mode.REMOTE, 8, Duration.ofHours(3)).build();
+
   /** What somebody writes who cares for nothing but the order. */
   private static final String BY_HAND =
       """
@@ -80,13 +87,36 @@ class AgendaFormatTest {
 
   @Test
   void the_proof_is_written_and_passed_over_when_read() {
-    String text = AgendaFormat.write(AGENDA, new Proof(true, 695, 690, 42, Duration.ofMillis(7)));
+    String text = AgendaFormat.write(AGENDA, BRIEF, PROOF);
 
     assertThat(text)
         .contains(
             "\"proof\": {\"best\": true, \"cost\": 695, \"bound\": 690, \"labels\": 42,"
                 + " \"milliseconds\": 7}");
     assertThat(AgendaFormat.read("agenda.json", text)).isEqualTo(AGENDA);
+  }
+
+  @Test
+  void the_brief_comes_back_with_the_agenda() {
+    String text = AgendaFormat.write(AGENDA, BRIEF, PROOF);
+
+    AgendaFile file = AgendaFormat.read("agenda.json", text, CATALOG);
+
+    assertThat(file).isEqualTo(new AgendaFile(AGENDA, Optional.of(BRIEF)));
+    assertThat(SchemaFile.complaints(Schema.AGENDA, text)).isEmpty();
+  }
+
+  @Test
+  void an_agenda_by_hand_carries_no_brief() {
+    assertThat(AgendaFormat.read("agenda.json", BY_HAND, CATALOG).brief()).isEmpty();
+  }
+
+  @Test
+  void a_fault_in_the_brief_is_told_with_its_place() {
+    String text = AgendaFormat.write(AGENDA, BRIEF, PROOF).replace("\"3h\"", "\"long\"");
+
+    assertThat(Complaints.of(() -> AgendaFormat.read("a.json", text, CATALOG)))
+        .containsExactly("a.json:21:183: cap, long: write it as 3h, 90m or 2h30m");
   }
 
   @Test

@@ -49,7 +49,8 @@ public final class Answer {
     }
   }
 
-  Brief brief() {
+  /** What was asked. */
+  public Brief brief() {
     return brief;
   }
 
