@@ -59,7 +59,8 @@ final class AgendaInput {
     AgendaFile file =
         briefFile.isPresent()
             ? new AgendaFile(
-                AgendaFormat.read(agendaFile), Optional.of(BriefFormat.read(briefFile.get(), catalog)))
+                AgendaFormat.read(agendaFile),
+                Optional.of(BriefFormat.read(briefFile.get(), catalog)))
             : AgendaFormat.read(agendaFile, catalog);
     return new Read(file.agenda(), file.brief(), this);
   }

@@ -234,8 +234,7 @@ final class ComposeCommand implements Callable<Integer> {
     return switch (form()) {
       case TEXT -> TextDocument.write(answer, marks, style, width, leftOut);
       case JSON ->
-          AgendaFormat.write(
-              answer.composed().agenda(), answer.brief(), answer.composed().proof());
+          AgendaFormat.write(answer.composed().agenda(), answer.brief(), answer.composed().proof());
       case MARKDOWN -> MarkdownDocument.write(answer);
     };
   }

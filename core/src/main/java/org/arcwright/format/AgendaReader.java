@@ -92,8 +92,7 @@ final class AgendaReader {
   static Optional<AgendaFile> readFile(Node node, Catalog catalog, Faults faults) {
     Optional<Agenda> agenda = read(node, faults);
     Optional<Node> carried = node.lookUp("brief");
-    Optional<Brief> brief =
-        carried.flatMap(n -> BriefReader.read(n, Optional.of(catalog), faults));
+    Optional<Brief> brief = carried.flatMap(n -> BriefReader.read(n, Optional.of(catalog), faults));
     return agenda
         .filter(a -> brief.isPresent() == carried.isPresent())
         .map(a -> new AgendaFile(a, brief));

@@ -64,7 +64,9 @@ class AgendaFormatTest {
   private static final Proof PROOF = new Proof(true, 695, 690, 42, Duration.ofMillis(7));
   private static final Catalog CATALOG = SmallCatalog.read();
   private static final Brief BRIEF =
-      Brief.builder("T", CATALOG.goals().keySet().iterator().next(), Mode.REMOTE, 8, Duration.ofHours(3)).build();
+      Brief.builder(
+              "T", CATALOG.goals().keySet().iterator().next(), Mode.REMOTE, 8, Duration.ofHours(3))
+          .build();
 
   /** What somebody writes who cares for nothing but the order. */
   private static final String BY_HAND =
