@@ -39,17 +39,8 @@ final class CatalogCommand implements Callable<Integer> {
     this.terminal = terminal;
   }
 
-  /** The command with the one below it that is asked for, or with all where their names count. */
   static CommandLine line(Terminal terminal, List<String> words) {
-    CommandLine line = new CommandLine(new CatalogCommand(terminal));
-    String asked = words.isEmpty() || !COMMANDS.containsKey(words.get(0)) ? "" : words.get(0);
-    COMMANDS.forEach(
-        (name, command) -> {
-          if (asked.isEmpty() || asked.equals(name)) {
-            line.addSubcommand(name, command.apply(terminal));
-          }
-        });
-    return line;
+    return Subcommands.line(new CatalogCommand(terminal), COMMANDS, terminal, words);
   }
 
   @Override

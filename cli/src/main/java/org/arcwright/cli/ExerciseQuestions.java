@@ -5,7 +5,6 @@ import java.util.Collection;
 import java.util.EnumMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -70,7 +69,7 @@ final class ExerciseQuestions {
    */
   Exercise ask(Predicate<String> taken) {
     String title = interview.ask("Title", help("title"), "", this::title);
-    String id = interview.ask("Id", help("id"), idOf(title), answer -> id(answer, taken));
+    String id = interview.ask("Id", help("id"), Ids.of(title), answer -> id(answer, taken));
     Kind kind = interview.word("Kind", help("kind"), Kind.class, Optional.empty());
     String purpose =
         interview.ask("Purpose", help("purpose"), "", a -> Checks.text("purpose", a, 120));
@@ -154,16 +153,6 @@ final class ExerciseQuestions {
       }
     }
     return title;
-  }
-
-  private static String idOf(String title) {
-    String id =
-        title
-            .toLowerCase(Locale.ROOT)
-            .replaceAll("['\u2019]", "")
-            .replaceAll("[^a-z0-9]+", "-")
-            .replaceAll("^-|-$", "");
-    return id.length() > 80 ? "" : id;
   }
 
   private String id(String answer, Predicate<String> taken) {

@@ -1,10 +1,15 @@
 package org.arcwright.format;
 
 import java.nio.file.Path;
+import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.arcwright.brief.Brief;
+import org.arcwright.brief.Oddities;
+import org.arcwright.brief.Oddity;
 import org.arcwright.catalog.Catalog;
+import org.arcwright.format.tree.Fault;
 import org.arcwright.format.tree.JsonWriter;
 import org.arcwright.format.tree.Node;
 import org.arcwright.format.tree.Node.Sequence;
@@ -63,6 +68,50 @@ public final class BriefFormat {
   /** Reads a brief from a text, as {@link #read(Path, Catalog)} does. */
   public static Brief read(String name, String text, Catalog catalog) {
     return read(Document.of(name, text), Optional.of(catalog));
+  }
+
+  /**
+   * Reads a brief as {@link #read(Path, Catalog)} does, and tells beside what is wrong what is odd.
+   * Nothing is thrown for what stands in the file.
+   */
+  public static BriefReading check(Path file, Catalog catalog) {
+    return check(Document.of(file, Document.BY_HAND), catalog);
+  }
+
+  /** Checks a text; the name says where it comes from and how it is written. */
+  public static BriefReading check(String name, String text, Catalog catalog) {
+    return check(Document.of(name, text), catalog);
+  }
+
+  private static BriefReading check(Document document, Catalog catalog) {
+    Optional<Brief> brief =
+        document.tryRead((node, faults) -> BriefReader.read(node, Optional.of(catalog), faults));
+    if (!document.isSound() || brief.isEmpty()) {
+      return new BriefReading(Optional.empty(), document.problems(), List.of());
+    }
+    Node root = document.root().orElseThrow();
+    List<Problem> hints =
+        Oddities.of(brief.get(), catalog).stream()
+            .map(oddity -> hint(document, root, oddity))
+            .sorted(
+                Comparator.<Problem>comparingInt(hint -> hint.place().line())
+                    .thenComparingInt(hint -> hint.place().column()))
+            .toList();
+    return new BriefReading(brief, List.of(), hints);
+  }
+
+  private static Problem hint(Document document, Node root, Oddity oddity) {
+    String field = oddity.field();
+    boolean single = field.startsWith("meals[0]") && root.lookUp("meals").isEmpty();
+    Node node = root.at(single ? field.replace("meals[0]", "meal") : field);
+    String name = field.replaceAll("\\[\\d+\\]", "");
+    return document.problem(
+        new Fault(
+            node.line(),
+            node.column(),
+            name.substring(name.lastIndexOf('.') + 1),
+            oddity.value(),
+            oddity.remark()));
   }
 
   private static Brief read(Document document, Optional<Catalog> catalog) {

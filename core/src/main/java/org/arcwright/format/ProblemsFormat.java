@@ -20,11 +20,12 @@ import org.arcwright.format.tree.Node;
  * }
  * }</pre>
  *
- * <p>Lines and columns count from 1; both are 0 for the file as a whole.
+ * <p>Lines and columns count from 1; both are 0 for the file as a whole. {@code hints}, which may be
+ * missing, lists in the same way what is allowed but odd.
  */
 public final class ProblemsFormat {
   private static final Keys KEYS =
-      Keys.of("format: \"arcwright-problems\"", "version: 1", "problems: []");
+      Keys.of("format: \"arcwright-problems\"", "version: 1", "problems: []", "hints");
   private static final Keys PROBLEM =
       Keys.of(
           "file: \"brief.yaml\"",
@@ -50,6 +51,7 @@ public final class ProblemsFormat {
     Fields fields = Fields.of(node, "problems", KEYS, faults);
     Header.PROBLEMS.demand(fields, faults);
     List<Problem> problems = fields.list("problems", ProblemsFormat::problem);
+    fields.optionalList("hints", ProblemsFormat::problem);
     return fields.build(() -> List.copyOf(problems));
   }
 
@@ -68,6 +70,16 @@ public final class ProblemsFormat {
   public static String write(List<Problem> problems) {
     return JsonWriter.write(
         Header.PROBLEMS.begin().put("problems", Branch.list(problems, ProblemsFormat::tree)).end());
+  }
+
+  /** The problems in JSON, and beside them, alike, what is allowed but odd. */
+  public static String write(List<Problem> problems, List<Problem> hints) {
+    return JsonWriter.write(
+        Header.PROBLEMS
+            .begin()
+            .put("problems", Branch.list(problems, ProblemsFormat::tree))
+            .put("hints", Branch.list(hints, ProblemsFormat::tree))
+            .end());
   }
 
   static Node tree(Problem problem) {

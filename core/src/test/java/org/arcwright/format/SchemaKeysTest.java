@@ -86,7 +86,7 @@ class SchemaKeysTest {
           Map.entry("LogEntryForm.ENERGY", "log/$defs/energy"),
           Map.entry("LogEntryForm.UNDO", "log/$defs/undo"),
           Map.entry("ProblemsFormat.KEYS", "problems"),
-          Map.entry("ProblemsFormat.PROBLEM", "problems/properties/problems/items"),
+          Map.entry("ProblemsFormat.PROBLEM", "problems/$defs/problem"),
           Map.entry("VerdictFormat.KEYS", "verdict"),
           Map.entry("FindingForm.KEYS", "verdict/properties/findings/items"),
           Map.entry("InstanceReader.KEYS", "instance"),

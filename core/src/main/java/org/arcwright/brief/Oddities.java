@@ -1,0 +1,238 @@
+package org.arcwright.brief;
+
+import java.time.DayOfWeek;
+import java.time.Duration;
+import java.time.LocalTime;
+import java.time.ZonedDateTime;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.arcwright.brief.Group.Acquaintance;
+import org.arcwright.catalog.Catalog;
+import org.arcwright.catalog.Exercise;
+import org.arcwright.catalog.Goal;
+import org.arcwright.catalog.Mode;
+import org.arcwright.catalog.Tool;
+
+/**
+ * Finds what is allowed but odd in a brief. Each rule names its source where one is known; all
+ * others are common practice, without a source.
+ */
+public final class Oddities {
+  private static final Duration REMOTE_MOST = Duration.ofHours(4);
+
+  /** HSE L26: a break of 5 to 10 minutes after 50 to 60 minutes of screen work. */
+  private static final Duration SCREEN_STRETCH = Duration.ofMinutes(60);
+
+  private static final Duration SCREEN_BREAK = Duration.ofMinutes(5);
+
+  /** KACEE, "Building your agenda": a break about every 90 minutes. */
+  private static final Duration ROOM_STRETCH = Duration.ofMinutes(90);
+
+  private static final Duration MEALLESS = Duration.ofHours(6);
+  private static final Duration QUICK_MEAL = Duration.ofMinutes(30);
+  private static final LocalTime EARLY = LocalTime.of(7, 0);
+  private static final LocalTime LATE = LocalTime.of(21, 0);
+  private static final int TALKING_GROUP = 30;
+
+  private final Brief brief;
+  private final Catalog catalog;
+  private final boolean screens;
+  private final List<Oddity> found = new ArrayList<>();
+
+  private Oddities(Brief brief, Catalog catalog) {
+    this.brief = brief;
+    this.catalog = catalog;
+    this.screens = brief.mode() != Mode.IN_PERSON;
+  }
+
+  /** What is odd in the brief, from its first key to its last. */
+  public static List<Oddity> of(Brief brief, Catalog catalog) {
+    Oddities oddities = new Oddities(brief, catalog);
+    oddities.group();
+    oddities.hours();
+    oddities.start();
+    oddities.tools();
+    oddities.rest();
+    oddities.given();
+    oddities.wishes();
+    oddities.ownItems();
+    return List.copyOf(oddities.found);
+  }
+
+  private void add(String field, Object value, String remark) {
+    found.add(new Oddity(field, String.valueOf(value), remark));
+  }
+
+  private void group() {
+    Group group = brief.group();
+    if (group.count() < 3) {
+      add("people.count", group.count(), "most exercises need three people or more");
+    }
+    if (brief.mode() == Mode.REMOTE && group.count() > TALKING_GROUP) {
+      add(
+          "people.count",
+          group.count(),
+          "so many at screens hardly get a word in; plan for small groups and for two or three who"
+              + " help with the tools (common practice, no source)");
+    }
+    if (group.acquaintance() == Acquaintance.STRANGERS && group.openness() > 1) {
+      add(
+          "people.openness",
+          group.openness(),
+          "strangers are asked for more than they may want to tell; 1 is usual for them (common"
+              + " practice, no source)");
+    }
+  }
+
+  private void hours() {
+    if (brief.mode() == Mode.REMOTE && brief.cap().compareTo(REMOTE_MOST) > 0) {
+      add(
+          "cap",
+          words(brief.cap()),
+          "at screens people last under four hours; two sittings would serve them better (common"
+              + " practice, no source)");
+    }
+    if (brief.meals().isEmpty() && brief.cap().compareTo(MEALLESS) >= 0) {
+      add(
+          "cap",
+          words(brief.cap()),
+          "a day as long as this wants a meal, such as meal: {at: 3h..3h30m, minutes: 60} (common"
+              + " practice, no source)");
+    }
+  }
+
+  private void start() {
+    Optional<ZonedDateTime> start = brief.start();
+    if (start.isEmpty()) {
+      return;
+    }
+    DayOfWeek day = start.get().getDayOfWeek();
+    if (day == DayOfWeek.SATURDAY || day == DayOfWeek.SUNDAY) {
+      add(
+          "start",
+          start.get().toLocalDate(),
+          "that is a " + (day == DayOfWeek.SATURDAY ? "Saturday" : "Sunday"));
+    }
+    ZonedDateTime end = start.get().plus(brief.cap());
+    if (start.get().toLocalTime().isBefore(EARLY)) {
+      add("start", start.get().toLocalTime(), "that is early in the morning");
+    } else if (end.toLocalTime().isAfter(LATE)
+        || end.toLocalDate().isAfter(start.get().toLocalDate())) {
+      add("start", start.get().toLocalTime(), "it would end at " + end.toLocalTime());
+    }
+  }
+
+  private void tools() {
+    if (!brief.tools().isEmpty() && screens && !brief.tools().contains("call")) {
+      add("tools", "a list", "people far apart need at least a call");
+    }
+    for (String id : brief.tools()) {
+      Tool tool = catalog.tools().get(id);
+      if (tool != null && !tool.modes().contains(brief.mode())) {
+        found.add(
+            Oddity.inList(
+                "tools",
+                brief.tools(),
+                id,
+                "it is nothing for a workshop that is " + brief.mode().word()));
+      }
+    }
+  }
+
+  private void rest() {
+    Rhythm rhythm = brief.rhythm();
+    Duration most = screens ? SCREEN_STRETCH : ROOM_STRETCH;
+    String source = screens ? " (HSE L26)" : " (KACEE, Building your agenda)";
+    String usual = "a break about every " + most.toMinutes() + " minutes" + source;
+    if (rhythm.pause().isZero()) {
+      if (brief.cap().compareTo(most) > 0) {
+        add("rhythm.break", "none", "nobody can rest; people want " + usual);
+      }
+    } else if (rhythm.longest().compareTo(most) > 0) {
+      add("rhythm.stretch", words(rhythm.longest()), "people want " + usual);
+    }
+    if (screens && !rhythm.pause().isZero() && rhythm.pause().compareTo(SCREEN_BREAK) < 0) {
+      add("rhythm.break", words(rhythm.pause()), "under 5 minutes nobody rests (HSE L26)");
+    }
+    for (int i = 0; i < brief.meals().size(); i++) {
+      Duration length = brief.meals().get(i).length();
+      if (length.compareTo(QUICK_MEAL) < 0) {
+        add(
+            "meals[" + i + "].minutes",
+            length.toMinutes(),
+            "that is short for a meal; 45 to 60 minutes are usual (common practice, no source)");
+      }
+    }
+    int usualBuffer = Defaults.bufferPercent(brief.mode());
+    if (brief.bufferPercent() * 2 < usualBuffer) {
+      add(
+          "buffer",
+          brief.bufferPercent() + "%",
+          "discussions run over, at screens even more; "
+              + usualBuffer
+              + "% is usual (common practice, no source)");
+    }
+  }
+
+  private void given() {
+    Optional<Goal> goal = catalog.goal(brief.goal());
+    for (String product : brief.given()) {
+      if (goal.isPresent() && goal.get().yields().contains(product)) {
+        found.add(
+            Oddity.inList(
+                "given", brief.given(), product, "that is what the workshop is to bring about"));
+      }
+    }
+  }
+
+  private void wishes() {
+    Wishes wishes = brief.wishes();
+    for (String id : wishes.include()) {
+      wish(Oddity.inList("wishes.include", wishes.include(), id, ""));
+    }
+    for (int i = 0; i < wishes.pins().size(); i++) {
+      wish(new Oddity("wishes.pin[" + i + "].exercise", wishes.pins().get(i).exercise(), ""));
+    }
+  }
+
+  /** A wish that no agenda can have as things stand, or that sits ill with another. */
+  private void wish(Oddity where) {
+    Optional<Exercise> exercise = catalog.exercise(where.value());
+    int people = brief.group().count();
+    if (exercise.isEmpty()) {
+      return;
+    }
+    String remark = "";
+    if (!exercise.get().serves(people)) {
+      remark = "it does not work with " + people + " people, so nothing would fit";
+    } else if (exercise.get().in(brief.mode()).fit() == 0) {
+      remark = "it cannot be done " + brief.mode().word() + ", so nothing would fit";
+    } else if (brief.wishes().usedLastTime().contains(where.value())) {
+      remark = "this group had it last time";
+    }
+    if (!remark.isEmpty()) {
+      found.add(new Oddity(where.field(), where.value(), remark));
+    }
+  }
+
+  private void ownItems() {
+    Duration all =
+        brief.ownItems().stream().map(OwnItem::length).reduce(Duration.ZERO, Duration::plus);
+    if (all.multipliedBy(2).compareTo(brief.cap()) > 0) {
+      OwnItem longest =
+          brief.ownItems().stream().max(Comparator.comparing(OwnItem::length)).orElseThrow();
+      add(
+          "own-items[" + brief.ownItems().indexOf(longest) + "].minutes",
+          longest.length().toMinutes(),
+          "your own items take more than half of the time; little is left to work together");
+    }
+  }
+
+  private static String words(Duration duration) {
+    long hours = duration.toHours();
+    int minutes = duration.toMinutesPart();
+    return (hours > 0 ? hours + "h" : "") + (minutes > 0 || hours == 0 ? minutes + "m" : "");
+  }
+}
