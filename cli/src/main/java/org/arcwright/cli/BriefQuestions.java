@@ -50,7 +50,8 @@ final class BriefQuestions {
     put("title", interview.ask("Title", help("title"), "", a -> sound("title", quoted(a))));
     put("goal", goal());
     people();
-    Mode mode = interview.word("Where are they?", help("mode"), Mode.class, Optional.of(Mode.REMOTE));
+    Mode mode =
+        interview.word("Where are they?", help("mode"), Mode.class, Optional.of(Mode.REMOTE));
     put("mode", mode.word());
     String length = "Time at hand, breaks and all included";
     put("cap", interview.ask(length, help("cap"), "3h", a -> sound("cap", quoted(a))));

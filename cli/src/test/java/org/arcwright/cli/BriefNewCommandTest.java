@@ -75,17 +75,18 @@ class BriefNewCommandTest {
   void enterTakesWhatIsUsual() throws IOException {
     Path file = folder.resolve("brief.yaml");
 
-    Run run =
-        Run.answering("Winter\n2\n" + "\n".repeat(11), "brief", "new", "--out", file);
+    Run run = Run.answering("Winter\n2\n" + "\n".repeat(11), "brief", "new", "--out", file);
 
     assertThat(run.code()).as(run.out() + run.err()).isEqualTo(Exit.DONE);
-    assertThat(run.out()).contains("How many people? [8]: ", "Time at hand, breaks and all included [3h]");
+    assertThat(run.out())
+        .contains("How many people? [8]: ", "Time at hand, breaks and all included [3h]");
     assertThat(BriefFormat.read(file))
         .isEqualTo(
             Brief.builder("Winter", "choose-a-direction", Mode.REMOTE, 8, Duration.ofHours(3))
                 .build());
     assertThat(Files.readString(file))
-        .contains("# Kept free at the close, in per cent", "\nbuffer: 15%\n", "# start: 2026-12-03");
+        .contains(
+            "# Kept free at the close, in per cent", "\nbuffer: 15%\n", "# start: 2026-12-03");
   }
 
   @Test
@@ -112,7 +113,9 @@ class BriefNewCommandTest {
             .replace("2\n12\n", "0\nwin\n2\nnobody\n0\n12\n")
             .replace("colleagues\n", "friends\ncolleagues\n4\n")
             .replace("6h\n", "6\n6 hours\n6h\n")
-            .replace("2027-03-02 09:00\nEurope/Vienna\n", "2 March\n2027-03-02 09:00\nVienna\nEurope/Vienna\n")
+            .replace(
+                "2027-03-02 09:00\nEurope/Vienna\n",
+                "2 March\n2027-03-02 09:00\nVienna\nEurope/Vienna\n")
             .replace("12:00..12:30\n45\n", "16:00\n12:00..12:30\nlong\n45\n")
             .replace("paper, notes", "papers\npaper, notes")
             .replace("dot-voting\n", "dot-votes\ndot-voting\n")
@@ -162,11 +165,14 @@ class BriefNewCommandTest {
     Path other = folder.resolve("other.yaml");
     String answers = "Winter\n2\n" + "\n".repeat(11);
 
-    Run kept = Run.answering("no\n" + answers + file + "\nno\n" + other + "\n", "brief", "new", "--out", file);
+    Run kept =
+        Run.answering(
+            "no\n" + answers + file + "\nno\n" + other + "\n", "brief", "new", "--out", file);
 
     assertThat(kept.code()).as(kept.out() + kept.err()).isEqualTo(Exit.DONE);
     assertThat(kept.out())
-        .contains(file + " is there already. Shall it be written over? [no]", "File [winter.yaml]: ");
+        .contains(
+            file + " is there already. Shall it be written over? [no]", "File [winter.yaml]: ");
     assertThat(file).hasContent("mine");
     assertThat(other).exists();
 

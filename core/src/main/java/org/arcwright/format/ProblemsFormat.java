@@ -20,8 +20,8 @@ import org.arcwright.format.tree.Node;
  * }
  * }</pre>
  *
- * <p>Lines and columns count from 1; both are 0 for the file as a whole. {@code hints}, which may be
- * missing, lists in the same way what is allowed but odd.
+ * <p>Lines and columns count from 1; both are 0 for the file as a whole. {@code hints}, which may
+ * be missing, lists in the same way what is allowed but odd.
  */
 public final class ProblemsFormat {
   private static final Keys KEYS =

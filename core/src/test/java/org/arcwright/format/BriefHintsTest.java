@@ -81,7 +81,10 @@ class BriefHintsTest {
 
     assertThat(hints(room + "rhythm: {stretch: 45m..90m}\n")).isEmpty();
     assertThat(hints(room + "rhythm: {stretch: 45m..95m}\n")).hasSize(1);
-    assertThat(hints(room.replace("cap: 4h", "cap: 6h"))).singleElement().asString().contains("meal");
+    assertThat(hints(room.replace("cap: 4h", "cap: 6h")))
+        .singleElement()
+        .asString()
+        .contains("meal");
   }
 
   @Test
