@@ -14,7 +14,7 @@ public record Review(List<Remark> remarks, Figures figures) {
   /**
    * A rule that the agenda breaks.
    *
-   * @param rule its number in the statement of the composition problem, 1 to 7
+   * @param rule its number in the statement of the composition problem, 1 to 8
    * @param at the time it is about, from the workshop's start
    * @param text what is wrong, where, and how to mend it, in a facilitator's words
    */

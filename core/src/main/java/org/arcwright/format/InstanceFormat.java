@@ -2,12 +2,16 @@ package org.arcwright.format;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Set;
 import org.arcwright.compose.instance.Instance;
+import org.arcwright.compose.instance.Instance.Apart;
+import org.arcwright.compose.instance.Instance.AtMost;
 import org.arcwright.compose.instance.Instance.Bounds;
 import org.arcwright.compose.instance.Instance.Candidate;
 import org.arcwright.compose.instance.Instance.Meal;
 import org.arcwright.compose.instance.Instance.Phase;
 import org.arcwright.compose.instance.Instance.Pin;
+import org.arcwright.compose.instance.Instance.Rules;
 import org.arcwright.compose.instance.Instance.Weights;
 import org.arcwright.format.tree.Branch;
 import org.arcwright.format.tree.JsonWriter;
@@ -15,8 +19,8 @@ import org.arcwright.format.tree.Node;
 
 /**
  * Instances of the composition problem in JSON, so that another solver can read them. {@code
- * initial}, {@code include}, {@code pins}, {@code meals} and {@code weights} may be left out, which
- * is to leave them empty; a weight left out is 0. So may the header, {@code "format":
+ * initial}, {@code include}, {@code pins}, {@code meals}, {@code rules} and {@code weights} may be
+ * left out, which is to leave them empty; a weight left out is 0. So may the header, {@code "format":
  * "arcwright-instance", "version": 1}. Linear in the size of the file.
  */
 public final class InstanceFormat {
@@ -67,6 +71,7 @@ public final class InstanceFormat {
         .put("candidates", Branch.list(instance.candidates(), InstanceFormat::tree))
         .put("include", instance.include())
         .put("pins", Branch.list(instance.pins(), InstanceFormat::tree))
+        .put("rules", tree(instance.rules()))
         .put("weights", tree(instance.weights()))
         .end();
   }
@@ -82,7 +87,7 @@ public final class InstanceFormat {
   private static Node tree(Phase phase) {
     return new Branch()
         .put("name", phase.name())
-        .put("kinds", phase.kinds().stream().sorted().toList())
+        .put("kinds", sorted(phase.kinds()))
         .put("count", tree(phase.count()))
         .put("minutes", tree(phase.minutes()))
         .put("target", phase.target())
@@ -110,6 +115,34 @@ public final class InstanceFormat {
 
   private static Node tree(Pin pin) {
     return new Branch().put("id", pin.id()).put("at", pin.at()).end();
+  }
+
+  private static Node tree(Rules rules) {
+    return new Branch()
+        .put("apart", Branch.list(rules.apart(), InstanceFormat::tree))
+        .put("atMost", Branch.list(rules.atMost(), InstanceFormat::tree))
+        .end();
+  }
+
+  private static Node tree(Apart rule) {
+    return new Branch()
+        .put("name", rule.name())
+        .put("first", sorted(rule.first()))
+        .put("then", sorted(rule.then()))
+        .put("acrossBreaks", rule.acrossBreaks())
+        .end();
+  }
+
+  private static Node tree(AtMost rule) {
+    return new Branch()
+        .put("name", rule.name())
+        .put("of", sorted(rule.of()))
+        .put("most", rule.most())
+        .end();
+  }
+
+  private static List<String> sorted(Set<String> ids) {
+    return ids.stream().sorted().toList();
   }
 
   private static Node tree(Weights weights) {

@@ -26,6 +26,7 @@ final class InstanceReader {
           "candidates",
           "include",
           "pins",
+          "rules",
           "weights",
           "format: \"arcwright-instance\"",
           "version: 1");
@@ -51,6 +52,15 @@ final class InstanceReader {
           "yields: []",
           "cost: 0");
   private static final Keys PIN = Keys.of("id: \"guest-talk\"", "at: 60");
+  private static final Keys RULES = Keys.of("apart", "atMost");
+  private static final Keys APART =
+      Keys.of(
+          "name: \"never two alone in a row\"",
+          "first: [\"two-objects\"]",
+          "then: [\"two-objects\"]",
+          "acrossBreaks: false");
+  private static final Keys AT_MOST =
+      Keys.of("name: \"at most two alone\"", "of: [\"two-objects\"]", "most: 2");
   private static final Keys WEIGHTS =
       Keys.of("energy", "share", "monotony", "monotonyAcrossBreak", "rhythm", "pause", "idle");
 
@@ -73,11 +83,16 @@ final class InstanceReader {
     List<Instance.Candidate> candidates = fields.list("candidates", InstanceReader::candidate);
     List<String> include = fields.optionalTexts("include");
     List<Instance.Pin> pins = fields.optionalList("pins", InstanceReader::pin);
+    Optional<Instance.Rules> rules =
+        fields
+            .optional("rules")
+            .map(n -> rules(n, faults))
+            .orElse(Optional.of(Instance.Rules.NONE));
     Optional<Instance.Weights> weights =
         fields
             .optional("weights")
             .map(n -> weights(n, faults))
-            .orElse(Optional.of(new Instance.Weights(0, 0, 0, 0, 0, 0, 0)));
+            .orElse(Optional.of(Instance.Weights.NONE));
     return fields.build(
         () ->
             new Instance(
@@ -94,6 +109,7 @@ final class InstanceReader {
                 candidates,
                 include,
                 pins,
+                rules.orElseThrow(),
                 weights.orElseThrow()));
   }
 
@@ -159,6 +175,30 @@ final class InstanceReader {
     String id = fields.text("id");
     int at = fields.whole("at");
     return fields.build(() -> new Instance.Pin(id, at));
+  }
+
+  private static Optional<Instance.Rules> rules(Node node, Faults faults) {
+    Fields fields = Fields.of(node, "rules", RULES, faults);
+    List<Instance.Apart> apart = fields.optionalList("apart", InstanceReader::apart);
+    List<Instance.AtMost> atMost = fields.optionalList("atMost", InstanceReader::atMost);
+    return fields.build(() -> new Instance.Rules(apart, atMost));
+  }
+
+  private static Optional<Instance.Apart> apart(Node node, Faults faults) {
+    Fields fields = Fields.of(node, "rule", APART, faults);
+    String name = fields.text("name");
+    Set<String> first = Set.copyOf(fields.texts("first"));
+    Set<String> then = Set.copyOf(fields.texts("then"));
+    boolean acrossBreaks = fields.flag("acrossBreaks");
+    return fields.build(() -> new Instance.Apart(name, first, then, acrossBreaks));
+  }
+
+  private static Optional<Instance.AtMost> atMost(Node node, Faults faults) {
+    Fields fields = Fields.of(node, "rule", AT_MOST, faults);
+    String name = fields.text("name");
+    Set<String> of = Set.copyOf(fields.texts("of"));
+    int most = fields.whole("most");
+    return fields.build(() -> new Instance.AtMost(name, of, most));
   }
 
   private static Optional<Instance.Weights> weights(Node node, Faults faults) {

@@ -11,6 +11,7 @@ import org.arcwright.compose.instance.Instance.Candidate;
 import org.arcwright.compose.instance.Instance.Meal;
 import org.arcwright.compose.instance.Instance.Phase;
 import org.arcwright.compose.instance.Instance.Pin;
+import org.arcwright.compose.instance.Instance.Rules;
 import org.arcwright.compose.instance.Instance.Stretch;
 import org.arcwright.compose.instance.Instance.Weights;
 import org.junit.jupiter.api.Test;
@@ -76,6 +77,7 @@ class InstanceFormatTest {
                   12)),
           List.of(),
           List.of(new Pin("guest-talk", 60)),
+          Rules.NONE,
           new Weights(1, 10, 60, 30, 5, 20, 2));
 
   @Test
@@ -147,6 +149,8 @@ class InstanceFormatTest {
         "\"lengths\": [10, 15] ~ \"lengths\": [15, 10] ~ 15:60: candidates[0].lengths, [15, 10]: over 0 and ascending",
         "\"lengths\": [10, 15] ~ \"lengths\": [10, 20] ~ 15:65: candidates[0].lengths, 20: at most stretch.max, 15",
         "\"needs\": [] ~ \"needs\": [\"x\"] ~ 16:35: candidates[0].needs, x: it is not among the products; add it there",
+        "\"weights\": ~ \"rules\": {\"apart\": [{\"name\": \"x\", \"then\": []}]}, \"weights\": ~ 20:23: missing key, first: add it, such as first: [\"two-objects\"]",
+        "\"weights\": ~ \"rules\": {\"atMost\": [{\"name\": \"x\", \"of\": [], \"most\": -1}]}, \"weights\": ~ 20:56: rules.atMost, -1: a whole number from 0 on",
         "\"pause\": 20 ~ \"pause\": -1 ~ 20:106: weights.pause, -1: a whole number from 0 on",
         "\"energy\": 40 ~ \"enery\": 40 ~ 15:93: unknown key, enery: perhaps energy",
       })
@@ -186,6 +190,7 @@ class InstanceFormatTest {
             candidates,
             READ.include(),
             READ.pins(),
+            READ.rules(),
             READ.weights());
 
     assertThat(InstanceFormat.read("large.json", InstanceFormat.write(large))).isEqualTo(large);

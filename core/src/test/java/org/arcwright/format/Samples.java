@@ -381,9 +381,10 @@ final class Samples {
             candidates.list().ofMaxSize(6).uniqueElements(Instance.Candidate::id),
             texts(20).list().ofMaxSize(3),
             numbers(0, 99).list().ofSize(7),
-            numbers(0, 3))
+            numbers(0, 3),
+            rules())
         .as(
-            (cells, phaseList, candidateList, include, prices, meals) ->
+            (cells, phaseList, candidateList, include, prices, meals, rules) ->
                 new Instance(
                     5,
                     5 * cells,
@@ -398,6 +399,7 @@ final class Samples {
                     candidateList,
                     include,
                     include.stream().map(id -> new Instance.Pin(id, 5 * cells)).toList(),
+                    rules,
                     new Instance.Weights(
                         prices.get(0),
                         prices.get(1),
@@ -406,6 +408,17 @@ final class Samples {
                         prices.get(4),
                         prices.get(5),
                         prices.get(6))));
+  }
+
+  private static Arbitrary<Instance.Rules> rules() {
+    Arbitrary<Set<String>> some = texts(20).set().ofMaxSize(3);
+    Arbitrary<Instance.Apart> apart =
+        Combinators.combine(texts(40), some, some, Arbitraries.of(true, false))
+            .as(Instance.Apart::new);
+    Arbitrary<Instance.AtMost> atMost =
+        Combinators.combine(texts(40), some, numbers(0, 9)).as(Instance.AtMost::new);
+    return Combinators.combine(apart.list().ofMaxSize(3), atMost.list().ofMaxSize(2))
+        .as(Instance.Rules::new);
   }
 
   static Arbitrary<Agenda> agendas() {

@@ -95,6 +95,9 @@ class SchemaKeysTest {
           Map.entry("InstanceReader.PHASE", "instance/properties/phases/items"),
           Map.entry("InstanceReader.CANDIDATE", "instance/properties/candidates/items"),
           Map.entry("InstanceReader.PIN", "instance/properties/pins/items"),
+          Map.entry("InstanceReader.RULES", "instance/properties/rules"),
+          Map.entry("InstanceReader.APART", "instance/properties/rules/properties/apart/items"),
+          Map.entry("InstanceReader.AT_MOST", "instance/properties/rules/properties/atMost/items"),
           Map.entry("InstanceReader.WEIGHTS", "instance/properties/weights"));
 
   /** Files that hold a whole catalog or its words have no schema. */

@@ -201,7 +201,9 @@ final class Verdicts {
         new Finding.MealMissing(new Meal(120, 150, 45)),
         new Finding.OverCap(200, 20, 30, 180),
         new Finding.WishMissing("a"),
-        new Finding.PinElsewhere("a", 5, 60));
+        new Finding.PinElsewhere("a", 5, 60),
+        new Finding.NotNext("b", 35, "a", true, "never two alone in a row"),
+        new Finding.TooMany(35, 3, 2, "at most two alone"));
   }
 
   static Arbitrary<List<Problem>> problems() {

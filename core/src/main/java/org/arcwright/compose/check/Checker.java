@@ -34,6 +34,7 @@ public final class Checker {
     findings.addAll(OrderRules.findings(sheet));
     findings.addAll(ExerciseRules.findings(sheet));
     findings.addAll(PhaseRules.findings(sheet));
+    findings.addAll(OwnRules.findings(sheet));
     findings.addAll(breaks.findings());
     long buffer = sheet.buffer();
     if (sheet.exerciseMinutes() + sheet.breakMinutes() + buffer > instance.cap()) {

@@ -8,7 +8,7 @@ import org.arcwright.compose.instance.Instance.Meal;
 
 /** A rule of the composition problem that a list of items breaks. Times are minutes. */
 public sealed interface Finding {
-  /** The rule's number in the problem statement, 1 to 7. */
+  /** The rule's number in the problem statement, 1 to 8. */
   int rule();
 
   /** The minute it is about. */
@@ -342,6 +342,41 @@ public sealed interface Finding {
     @Override
     public String text() {
       return "Exercise %s starts at %s; it has to start at %s.".formatted(id, at, pinned);
+    }
+  }
+
+  /** An exercise that follows one after which a rule of the instance does not want it. */
+  record NotNext(String id, long at, String before, boolean breakBetween, String name)
+      implements Finding {
+    @Override
+    public int rule() {
+      return 8;
+    }
+
+    @Override
+    public String text() {
+      return "Exercise %s at %s follows %s%s, against the rule \"%s\"; put another exercise%s between."
+          .formatted(
+              id,
+              at,
+              before,
+              breakBetween ? " after a break" : "",
+              name,
+              breakBetween ? "" : " or a break");
+    }
+  }
+
+  /** More exercises of a sort than a rule of the instance allows. */
+  record TooMany(long at, int count, int most, String name) implements Finding {
+    @Override
+    public int rule() {
+      return 8;
+    }
+
+    @Override
+    public String text() {
+      return "There are %s exercises, one too many at %s, of which the rule \"%s\" allows %s."
+          .formatted(count, at, name, most);
     }
   }
 }

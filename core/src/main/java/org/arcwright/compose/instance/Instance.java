@@ -24,6 +24,7 @@ import org.arcwright.catalog.InvalidValueException;
  * @param candidates the exercises allowed, at most 100,000
  * @param include ids that must appear
  * @param pins ids that must start at a minute
+ * @param rules which candidates may not follow each other, or come together
  * @param weights prices of what is wished, not demanded
  */
 public record Instance(
@@ -40,6 +41,7 @@ public record Instance(
     List<Candidate> candidates,
     List<String> include,
     List<Pin> pins,
+    Rules rules,
     Weights weights) {
 
   /** Most cells in a cap. */
@@ -53,6 +55,9 @@ public record Instance(
 
   /** Most candidates. */
   public static final int MOST_CANDIDATES = 100_000;
+
+  /** Most rules of the kind "at most so many of these". */
+  public static final int MOST_COUNTED = 6;
 
   /**
    * Minutes of exercises in a row without a break.
@@ -154,6 +159,53 @@ public record Instance(
   public record Pin(String id, int at) {}
 
   /**
+   * Rules beyond those of the problem itself. Ids that name no candidate ask for nothing.
+   *
+   * @param apart who may not follow whom
+   * @param atMost of whom there may be only so many
+   */
+  public record Rules(List<Apart> apart, List<AtMost> atMost) {
+    /** No rule. */
+    public static final Rules NONE = new Rules(List.of(), List.of());
+
+    /** Copies the lists. */
+    public Rules {
+      apart = List.copyOf(apart);
+      atMost = List.copyOf(atMost);
+    }
+  }
+
+  /**
+   * None of some candidates is followed by any of others.
+   *
+   * @param name in words; several may share it
+   * @param first ids
+   * @param then ids of those that may not be the next exercise after one of {@code first}
+   * @param acrossBreaks whether that holds with a break between, too
+   */
+  public record Apart(String name, Set<String> first, Set<String> then, boolean acrossBreaks) {
+    /** Copies the sets. */
+    public Apart {
+      first = Set.copyOf(first);
+      then = Set.copyOf(then);
+    }
+  }
+
+  /**
+   * Only so many of some candidates appear.
+   *
+   * @param name in words
+   * @param of ids
+   * @param most how many, 0 or more
+   */
+  public record AtMost(String name, Set<String> of, int most) {
+    /** Copies the set. */
+    public AtMost {
+      of = Set.copyOf(of);
+    }
+  }
+
+  /**
    * Prices, zero or more.
    *
    * @param energy for each tenth off the curve, for each minute
@@ -200,6 +252,7 @@ public record Instance(
         candidates,
         include,
         pins,
+        rules,
         weights);
   }
 
@@ -237,6 +290,7 @@ public record Instance(
         otherCandidates,
         include,
         pins,
+        rules,
         otherWeights);
   }
 

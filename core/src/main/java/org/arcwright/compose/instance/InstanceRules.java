@@ -5,10 +5,13 @@ import static org.arcwright.compose.instance.Instance.refuse;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import org.arcwright.compose.instance.Instance.Apart;
+import org.arcwright.compose.instance.Instance.AtMost;
 import org.arcwright.compose.instance.Instance.Candidate;
 import org.arcwright.compose.instance.Instance.Meal;
 import org.arcwright.compose.instance.Instance.Phase;
 import org.arcwright.compose.instance.Instance.Pin;
+import org.arcwright.compose.instance.Instance.Rules;
 import org.arcwright.compose.instance.Instance.Stretch;
 import org.arcwright.compose.instance.Instance.Weights;
 
@@ -40,6 +43,7 @@ final class InstanceRules {
       List<Candidate> candidates,
       List<String> include,
       List<Pin> pins,
+      Rules own,
       Weights weights) {
     between("grid", grid, 1, 1440);
     InstanceRules rules = new InstanceRules(grid, new HashSet<>());
@@ -84,7 +88,25 @@ final class InstanceRules {
     for (int i = 0; i < pins.size(); i++) {
       rules.multiple("pins[" + i + "].at", pins.get(i).at());
     }
+    own(own);
     weights(weights);
+  }
+
+  private static void own(Rules own) {
+    for (Apart rule : own.apart()) {
+      named("rules.apart", rule.name());
+    }
+    between("rules.atMost", own.atMost().size(), 0, Instance.MOST_COUNTED);
+    for (AtMost rule : own.atMost()) {
+      named("rules.atMost", rule.name());
+      between("rules.atMost", rule.most(), 0, Integer.MAX_VALUE);
+    }
+  }
+
+  private static void named(String path, String name) {
+    if (name.isBlank()) {
+      throw refuse(path, "a blank name", "a rule is told by its name; give it one");
+    }
   }
 
   private static void wishes(List<String> products, List<String> include, List<Pin> pins) {

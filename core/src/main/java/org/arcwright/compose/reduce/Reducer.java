@@ -111,6 +111,7 @@ public final class Reducer {
             candidates,
             include(),
             timing.pins(),
+            Instance.Rules.NONE,
             ExchangeRates.weights(timing.breakMinutes()));
     return new Reduction(
         brief, catalog, goal, instance, leftOut, id -> costParts(id, allowed, cost), complete);

@@ -6,7 +6,8 @@ import java.util.Arrays;
  * Keeps, for each state, the labels that no other one dominates. A label dominates another if all
  * that may follow the other may follow it, at a price no higher in the end: it has the other's
  * products and more, none of the tracked exercises that the other still has free, as few exercise
- * cells (so that its buffer is no longer), and a price lower by what a different last format and a
+ * cells (so that its buffer is no longer), counts no more against any rule, bars nobody whom the
+ * other does not bar as next exercise, and a price lower by what a different last format and a
  * shorter buffer may yet cost it.
  */
 final class Dominance {
@@ -71,7 +72,8 @@ final class Dominance {
   private boolean dominates(int a, int b) {
     if ((labels.products[b] & ~labels.products[a]) != 0
         || (labels.visited[a] & ~labels.visited[b]) != 0
-        || !sharing.within(labels.shared[a], labels.shared[b])) {
+        || !sharing.within(labels.shared[a], labels.shared[b])
+        || !model.neighbours.within(labels.wakes[a], labels.wakes[b])) {
       return false;
     }
     int shorter = labels.exercised[b] - labels.exercised[a];

@@ -51,6 +51,7 @@ final class Expander {
     labels.visited[label] = 0;
     labels.shared[label] = sharing.start();
     labels.formats[label] = -1;
+    labels.wakes[label] = 0;
     labels.exercised[label] = 0;
     return label;
   }
@@ -115,7 +116,9 @@ final class Expander {
       long rest = completion.rest(counts) - credit;
       long state = Labels.state(stage.number, meals, count, cells, t + length, s + length);
       for (Peers peers : stage.movePeers[k]) {
-        if ((peers.needs & ~labels.products[label]) == 0 && model.mayStart(peers, t)) {
+        if ((peers.needs & ~labels.products[label]) == 0
+            && model.mayStart(peers, t)
+            && model.neighbours.mayFollow(labels.wakes[label], peers.place)) {
           peers(stage, peers, label, state, before, rest, sink);
         }
       }
@@ -201,6 +204,7 @@ final class Expander {
     labels.products[label] = (labels.products[parent] | peers.yields) & stage.relevant;
     labels.visited[label] = labels.visited[parent] | tracked.bit(candidate);
     labels.formats[label] = (short) peers.format;
+    labels.wakes[label] = peers.wake;
     labels.exercised[label] = (short) (labels.exercised[parent] + peers.length);
     offer(label, sink);
   }
@@ -256,6 +260,7 @@ final class Expander {
       long state = Labels.state(stage.number, meals, count, cells, t + length, 0);
       int label = labels.add(parent, action, length, state, price, price + rest);
       inherit(label, parent);
+      labels.wakes[label] = model.neighbours.afterBreak(labels.wakes[parent]);
       offer(label, sink);
     }
   }
@@ -271,6 +276,7 @@ final class Expander {
     labels.visited[label] = labels.visited[parent];
     labels.shared[label] = labels.shared[parent];
     labels.formats[label] = labels.formats[parent];
+    labels.wakes[label] = labels.wakes[parent];
     labels.exercised[label] = labels.exercised[parent];
   }
 

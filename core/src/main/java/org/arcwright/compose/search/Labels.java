@@ -3,7 +3,7 @@ package org.arcwright.compose.search;
 import java.util.Arrays;
 
 /**
- * The labels of a search, each a partial agenda, in parallel arrays: 65 octets a label and no
+ * The labels of a search, each a partial agenda, in parallel arrays: 69 octets a label and no
  * object. A label knows its state, its price so far, the products that exist, which tracked
  * exercises it has used, and the label before it.
  */
@@ -32,6 +32,9 @@ final class Labels {
 
   /** Candidate number, or what else it is. */
   int[] actions = new int[256];
+
+  /** What the last exercise bars; see {@link Neighbours}. */
+  int[] wakes = new int[256];
 
   /** Length and last format. */
   short[] lengths = new short[256];
@@ -124,6 +127,7 @@ final class Labels {
     shared = Arrays.copyOf(shared, larger);
     parents = Arrays.copyOf(parents, larger);
     actions = Arrays.copyOf(actions, larger);
+    wakes = Arrays.copyOf(wakes, larger);
     lengths = Arrays.copyOf(lengths, larger);
     formats = Arrays.copyOf(formats, larger);
     exercised = Arrays.copyOf(exercised, larger);

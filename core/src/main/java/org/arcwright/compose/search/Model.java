@@ -31,6 +31,13 @@ final class Model {
   final int[] pinAt;
 
   final int lastPin;
+
+  /** Who may not follow whom. */
+  final Neighbours neighbours;
+
+  /** Of whom there are only so many. */
+  final List<AtMost> atMost;
+
   final long monotony;
   final long monotonyAcrossBreak;
   final long pause;
@@ -66,6 +73,8 @@ final class Model {
     this.nextPin = builder.nextPin;
     this.pinAt = builder.pinAt;
     this.lastPin = builder.lastPin;
+    this.neighbours = builder.neighbours;
+    this.atMost = builder.atMost;
     this.shift = builder.shift;
     this.energySum = builder.energySum;
     Instance.Weights weights = instance.weights();

@@ -39,6 +39,8 @@ final class ModelBuilder {
   int lastPin = -1;
   int shift;
   int[][] energySum = new int[0][];
+  final Neighbours neighbours;
+  final List<AtMost> atMost;
 
   private final int phases;
   private final Map<String, Long> bits = new HashMap<>();
@@ -50,6 +52,7 @@ final class ModelBuilder {
   private final BitSet[] kindsOf;
   private final long[] due;
   private final int[] pinOf;
+  private final Map<String, Integer> numbers = new HashMap<>();
 
   private ModelBuilder(Instance instance) {
     this.instance = instance;
@@ -68,6 +71,16 @@ final class ModelBuilder {
     this.due = new long[phases];
     this.nextPin = new int[cells + 1];
     this.pinAt = new int[cells + 1];
+    for (int i = 0; i < count; i++) {
+      ids[i] = instance.candidates().get(i).id();
+      numbers.put(ids[i], i);
+    }
+    this.neighbours = Neighbours.of(instance.rules().apart(), numbers);
+    this.atMost =
+        instance.rules().atMost().stream()
+            .map(rule -> AtMost.of(rule, numbers))
+            .filter(rule -> rule.matters(cells))
+            .toList();
   }
 
   /** The model, or nothing if it is plain already that nothing fits. */
@@ -117,7 +130,6 @@ final class ModelBuilder {
     Map<Integer, Integer> energies = new LinkedHashMap<>();
     for (int i = 0; i < ids.length; i++) {
       Candidate candidate = instance.candidates().get(i);
-      ids[i] = candidate.id();
       kind[i] = kinds.getOrDefault(candidate.kind(), -1);
       format[i] = monotony ? formats.computeIfAbsent(candidate.format(), key -> formats.size()) : 0;
       energy[i] = energies.computeIfAbsent(candidate.energy(), key -> energies.size());
@@ -129,10 +141,6 @@ final class ModelBuilder {
   private boolean readPins() {
     Arrays.fill(pinAt, -1);
     Arrays.fill(pinOf, -1);
-    Map<String, Integer> numbers = new HashMap<>();
-    for (int i = 0; i < ids.length; i++) {
-      numbers.put(ids[i], i);
-    }
     for (Instance.Pin pin : instance.pins()) {
       Integer number = numbers.get(pin.id());
       int at = pin.at() / grid;
@@ -203,10 +211,6 @@ final class ModelBuilder {
 
   /** Turns each include into a product that its candidate alone yields. */
   private boolean placeIncludes(long[] possible) {
-    Map<String, Integer> numbers = new HashMap<>();
-    for (int i = 0; i < ids.length; i++) {
-      numbers.put(ids[i], i);
-    }
     Set<String> seen = new HashSet<>();
     for (String id : instance.include()) {
       Integer number = numbers.get(id);
@@ -344,10 +348,22 @@ final class ModelBuilder {
               energy[number],
               needs[number],
               yields[number] & relevant,
+              neighbours.place(number),
+              neighbours.wake(number),
+              counted(number),
               pinOf[number] >= 0 ? number : -1);
       alike.computeIfAbsent(key, k -> new ArrayList<>()).add(new int[] {number, price});
     }
     return shortest;
+  }
+
+  /** The rules that count a candidate, as bits. */
+  private int counted(int candidate) {
+    int bits = 0;
+    for (int r = 0; r < atMost.size(); r++) {
+      bits |= atMost.get(r).members().get(candidate) ? 1 << r : 0;
+    }
+    return bits;
   }
 
   /** Groups the peers into the moves that the bound tells apart, shortest first. */

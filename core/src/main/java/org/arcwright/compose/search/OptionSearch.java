@@ -150,7 +150,7 @@ public final class OptionSearch {
   }
 
   private LabelSetting setting() {
-    if (!Sharing.fits(most)) {
+    if (!Sharing.fits(model, most)) {
       throw Instance.refuse(
           "options", rule.count(), "with so many exercises in each, at most " + solutions.size());
     }

@@ -1,8 +1,9 @@
 package org.arcwright.compose.search;
 
 /**
- * Candidates that one phase can use in the same way: same length, format, energy, needs and yields.
- * They differ in price alone, so a path takes the cheapest that it may still take.
+ * Candidates that one phase can use in the same way: same length, format, energy, needs and yields,
+ * alike in all rules. They differ in price alone, so a path takes the cheapest that it may still
+ * take.
  */
 final class Peers {
   final int length;
@@ -10,6 +11,11 @@ final class Peers {
   final int energy;
   final long needs;
   final long yields;
+
+  /** See {@link Neighbours}. */
+  final int place;
+
+  final int wake;
 
   /** Whether it is one candidate that must start at its pin, and nowhere else. */
   final boolean pinned;
@@ -26,6 +32,8 @@ final class Peers {
     this.energy = key.energy;
     this.needs = key.needs;
     this.yields = key.yields;
+    this.place = key.place;
+    this.wake = key.wake;
     this.pinned = key.pinned >= 0;
     this.members = members;
     this.costs = costs;
@@ -34,7 +42,19 @@ final class Peers {
   /**
    * What peers have in common.
    *
+   * @param place as a follower; see {@link Neighbours}
+   * @param wake what it bars after it
+   * @param counted the rules that count it, as bits
    * @param pinned the candidate's number if it is pinned, else -1: a pinned one has no peers
    */
-  record Key(int length, int format, int energy, long needs, long yields, int pinned) {}
+  record Key(
+      int length,
+      int format,
+      int energy,
+      long needs,
+      long yields,
+      int place,
+      int wake,
+      int counted,
+      int pinned) {}
 }

@@ -33,7 +33,7 @@ class CheckerOnAnythingTest {
       assertThat(verdict.findings()).isSortedAccordingTo(Comparator.comparingLong(Finding::at));
       for (Finding finding : verdict.findings()) {
         seen.add(finding.getClass());
-        assertThat(finding.rule()).isBetween(1, 7);
+        assertThat(finding.rule()).isBetween(1, 8);
         assertThat(finding.text())
             .matches("[A-Z][^.;]*(; [^.;]*)\\.")
             .contains(finding instanceof Finding.WishMissing w ? w.id() : "");

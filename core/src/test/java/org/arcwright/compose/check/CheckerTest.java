@@ -20,6 +20,7 @@ import org.arcwright.compose.check.Finding.MealElsewhere;
 import org.arcwright.compose.check.Finding.MealMissing;
 import org.arcwright.compose.check.Finding.NeedMissing;
 import org.arcwright.compose.check.Finding.NoExercise;
+import org.arcwright.compose.check.Finding.NotNext;
 import org.arcwright.compose.check.Finding.OverCap;
 import org.arcwright.compose.check.Finding.PhaseCount;
 import org.arcwright.compose.check.Finding.PhaseMinutes;
@@ -28,15 +29,19 @@ import org.arcwright.compose.check.Finding.PinElsewhere;
 import org.arcwright.compose.check.Finding.Repeated;
 import org.arcwright.compose.check.Finding.SideBySide;
 import org.arcwright.compose.check.Finding.StretchTooLong;
+import org.arcwright.compose.check.Finding.TooMany;
 import org.arcwright.compose.check.Finding.UnknownExercise;
 import org.arcwright.compose.check.Finding.UnknownPhase;
 import org.arcwright.compose.check.Finding.WishMissing;
 import org.arcwright.compose.check.Finding.YieldMissing;
 import org.arcwright.compose.instance.Instance;
+import org.arcwright.compose.instance.Instance.Apart;
+import org.arcwright.compose.instance.Instance.AtMost;
 import org.arcwright.compose.instance.Instance.Bounds;
 import org.arcwright.compose.instance.Instance.Meal;
 import org.arcwright.compose.instance.Instance.Phase;
 import org.arcwright.compose.instance.Instance.Pin;
+import org.arcwright.compose.instance.Instance.Rules;
 import org.arcwright.compose.instance.Item;
 import org.arcwright.compose.instance.Item.Activity;
 import org.arcwright.compose.instance.Item.Pause;
@@ -425,6 +430,51 @@ class CheckerTest {
       Draft draft = draft().pins(new Pin("dot-choice", 50), new Pin("dot-choice", 55));
       assertThat(findings(draft.build(), ITEMS))
           .containsExactly(new PinElsewhere("dot-choice", 50, 55));
+    }
+  }
+
+  @Nested
+  class Rule8Own {
+    private static final String NAME = "never two in pairs in a row";
+    private static final Set<String> PAIRS =
+        Set.of("two-objects", "walk-in-twos", "notes-in-twos");
+
+    @Test
+    void keepsNeighboursApart() {
+      assertThat(findings(apart(PAIRS, PAIRS, false), ITEMS))
+          .containsExactly(new NotNext("walk-in-twos", 10, "two-objects", false, NAME));
+    }
+
+    @Test
+    void keepsThemApartAcrossABreakOnlyIfAsked() {
+      assertThat(findings(apart(PAIRS, PAIRS, true), ITEMS))
+          .containsExactly(
+              new NotNext("walk-in-twos", 10, "two-objects", false, NAME),
+              new NotNext("notes-in-twos", 35, "walk-in-twos", true, NAME));
+    }
+
+    @Test
+    void looksAtTheOrder() {
+      Set<String> objects = Set.of("two-objects");
+      Set<String> walk = Set.of("walk-in-twos");
+      assertThat(findings(apart(walk, objects, true), ITEMS)).isEmpty();
+      assertThat(findings(apart(objects, walk, true), ITEMS)).hasSize(1);
+    }
+
+    @Test
+    void countsWhatThereMayBeOnlySoManyOf() {
+      assertThat(findings(atMost(3), ITEMS)).isEmpty();
+      assertThat(findings(atMost(1), ITEMS)).containsExactly(new TooMany(10, 3, 1, NAME));
+      assertThat(findings(atMost(0), ITEMS)).containsExactly(new TooMany(0, 3, 0, NAME));
+    }
+
+    private static Instance apart(Set<String> first, Set<String> then, boolean acrossBreaks) {
+      Apart rule = new Apart(NAME, first, then, acrossBreaks);
+      return draft().rules(new Rules(List.of(rule), List.of())).build();
+    }
+
+    private static Instance atMost(int most) {
+      return draft().rules(new Rules(List.of(), List.of(new AtMost(NAME, PAIRS, most)))).build();
     }
   }
 }

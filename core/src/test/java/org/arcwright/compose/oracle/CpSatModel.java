@@ -18,6 +18,8 @@ import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.arcwright.compose.check.Checker;
 import org.arcwright.compose.instance.Instance;
+import org.arcwright.compose.instance.Instance.Apart;
+import org.arcwright.compose.instance.Instance.AtMost;
 import org.arcwright.compose.instance.Instance.Bounds;
 import org.arcwright.compose.instance.Instance.Candidate;
 import org.arcwright.compose.instance.Instance.Meal;
@@ -78,6 +80,8 @@ final class CpSatModel {
     meals();
     capAndIdle();
     wishes();
+    neighbours();
+    counts();
     monotony();
     rhythm();
   }
@@ -326,6 +330,36 @@ final class CpSatModel {
       model.addGreaterOrEqual(
           sum(uses(use -> use.candidate.id().equals(pin.id()) && minutes(use.start) == pin.at())),
           1);
+    }
+  }
+
+  /** Rule 8: who may not follow whom. */
+  private void neighbours() {
+    Set<Integer> lengths = new TreeSet<>(rests.stream().map(Rest::length).toList());
+    for (Apart rule : instance.rules().apart()) {
+      for (int cell = 1; cell < cells; cell++) {
+        int here = cell;
+        List<BoolVar> first =
+            uses(use -> use.end() == here && rule.first().contains(use.candidate.id()));
+        model.addLessOrEqual(sum(first, then(rule, here)), 1);
+        if (rule.acrossBreaks()) {
+          for (int length : lengths) {
+            List<BoolVar> between = rests(rest -> rest.start == here && rest.length == length);
+            model.addLessOrEqual(sum(first, between, then(rule, here + length)), 2);
+          }
+        }
+      }
+    }
+  }
+
+  private List<BoolVar> then(Apart rule, int cell) {
+    return uses(use -> use.start == cell && rule.then().contains(use.candidate.id()));
+  }
+
+  /** Rule 8: of whom there may be only so many. */
+  private void counts() {
+    for (AtMost rule : instance.rules().atMost()) {
+      model.addLessOrEqual(sum(uses(use -> rule.of().contains(use.candidate.id()))), rule.most());
     }
   }
 

@@ -10,6 +10,7 @@ import org.arcwright.compose.instance.Instance.Candidate;
 import org.arcwright.compose.instance.Instance.Meal;
 import org.arcwright.compose.instance.Instance.Phase;
 import org.arcwright.compose.instance.Instance.Pin;
+import org.arcwright.compose.instance.Instance.Rules;
 import org.arcwright.compose.instance.Instance.Stretch;
 import org.arcwright.compose.instance.Instance.Weights;
 
@@ -28,7 +29,8 @@ public final class Draft {
   private final List<Candidate> candidates = new ArrayList<>();
   private List<String> include = List.of();
   private List<Pin> pins = List.of();
-  private Weights weights = new Weights(0, 0, 0, 0, 0, 0, 0);
+  private Rules rules = Rules.NONE;
+  private Weights weights = Weights.NONE;
 
   /** Starts with nothing but time, a level curve of 30 and stretches of up to an hour. */
   public Draft(int grid, int cap) {
@@ -51,6 +53,7 @@ public final class Draft {
         .candidates(instance.candidates())
         .include(instance.include())
         .pins(instance.pins())
+        .rules(instance.rules())
         .weights(instance.weights());
   }
 
@@ -154,6 +157,12 @@ public final class Draft {
     return pins(Arrays.asList(all));
   }
 
+  /** Sets the rules. */
+  public Draft rules(Rules all) {
+    rules = all;
+    return this;
+  }
+
   /** Sets the weights. */
   public Draft weights(Weights prices) {
     weights = prices;
@@ -176,6 +185,7 @@ public final class Draft {
         candidates,
         include,
         pins,
+        rules,
         weights);
   }
 }

@@ -1,12 +1,18 @@
 package org.arcwright.compose.oracle;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SplittableRandom;
 import org.arcwright.compose.instance.Instance;
+import org.arcwright.compose.instance.Instance.Apart;
+import org.arcwright.compose.instance.Instance.AtMost;
 import org.arcwright.compose.instance.Instance.Bounds;
+import org.arcwright.compose.instance.Instance.Candidate;
 import org.arcwright.compose.instance.Instance.Pin;
+import org.arcwright.compose.instance.Instance.Rules;
 import org.arcwright.compose.instance.Item;
 import org.arcwright.compose.instance.Item.Activity;
 
@@ -48,6 +54,32 @@ public final class Instances {
         .pins(somewhere.subList(0, pins))
         .include(somewhere.subList(pins, pins + include).stream().map(Pin::id).toList())
         .build();
+  }
+
+  /** The same with rules of its own: up to two on neighbours, up to two on numbers. */
+  public static Instance ruled(Instance instance, long seed) {
+    SplittableRandom random = new SplittableRandom(~seed);
+    List<Apart> apart = new ArrayList<>();
+    for (int i = random.nextInt(3); i > 0; i--) {
+      Set<String> first = some(instance, random);
+      Set<String> then = random.nextBoolean() ? first : some(instance, random);
+      apart.add(new Apart("apart " + i, first, then, random.nextBoolean()));
+    }
+    List<AtMost> atMost = new ArrayList<>();
+    for (int i = random.nextInt(3); i > 0; i--) {
+      atMost.add(new AtMost("at most " + i, some(instance, random), random.nextInt(3)));
+    }
+    return Draft.of(instance).rules(new Rules(apart, atMost)).build();
+  }
+
+  private static Set<String> some(Instance instance, SplittableRandom random) {
+    Set<String> some = new HashSet<>();
+    for (Candidate candidate : instance.candidates()) {
+      if (random.nextInt(5) < 2) {
+        some.add(candidate.id());
+      }
+    }
+    return some;
   }
 
   private static List<Pin> places(List<Item> items) {

@@ -12,6 +12,7 @@ import org.arcwright.compose.instance.Instance.Meal;
 import org.arcwright.compose.instance.Item;
 import org.arcwright.compose.search.Limit;
 import org.arcwright.compose.search.Search;
+import org.arcwright.compose.search.Solution;
 import org.arcwright.compose.search.Solution.Status;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -58,6 +59,21 @@ class InstancesTest {
         .hasSizeGreaterThan(20)
         .anyMatch(i -> solved(i) == Status.OPTIMAL)
         .anyMatch(i -> solved(i) == Status.INFEASIBLE);
+  }
+
+  @Test
+  void rulesChangeSomeAnswersAndForbidSome() {
+    List<Instance> plain = LongStream.range(0, 60).mapToObj(Instances::middling).toList();
+    int changed = 0;
+    int forbidden = 0;
+    for (int seed = 0; seed < plain.size(); seed++) {
+      Solution free = Search.solve(plain.get(seed), Limit.NONE);
+      Solution ruled = Search.solve(Instances.ruled(plain.get(seed), seed), Limit.NONE);
+      changed += free.items().equals(ruled.items()) ? 0 : 1;
+      forbidden += free.items().isEmpty() || !ruled.items().isEmpty() ? 0 : 1;
+    }
+    assertThat(changed).isGreaterThan(15);
+    assertThat(forbidden).isBetween(1, changed / 2);
   }
 
   private boolean wishesTwice(Instance instance) {

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.LongFunction;
 import java.util.stream.Collectors;
 import java.util.stream.LongStream;
 import org.arcwright.compose.check.Checker;
@@ -30,25 +31,43 @@ class OptionOracleTest {
 
   @Test
   void equalsEnumerationOnTinyInstances() {
-    equalsEnumeration(LongStream.range(0, 100));
+    equalsEnumeration(Instances::tiny, LongStream.range(0, 100));
+  }
+
+  @Test
+  void equalsEnumerationOnTinyInstancesWithRules() {
+    equalsEnumeration(OptionOracleTest::tinyRuled, LongStream.range(0, 100));
   }
 
   @Test
   @Tag("slow")
   void equalsEnumerationOnManyTinyInstances() {
-    equalsEnumeration(LongStream.range(100, 2_000));
+    equalsEnumeration(Instances::tiny, LongStream.range(100, 2_000));
+  }
+
+  @Test
+  @Tag("slow")
+  void equalsEnumerationOnManyTinyInstancesWithRules() {
+    equalsEnumeration(OptionOracleTest::tinyRuled, LongStream.range(100, 2_000));
   }
 
   /** Seeds that the general solver proves in less than a second. */
   @Test
   void equalsTheGeneralSolverOnMiddlingInstances() {
-    equalsGeneralSolver(LongStream.of(1, 2, 6, 7, 9, 13));
+    equalsGeneralSolver(Instances::middling, LongStream.of(1, 2, 6, 7, 9, 13));
   }
 
   @Test
   @Tag("slow")
   void equalsTheGeneralSolverOnManyMiddlingInstances() {
-    equalsGeneralSolver(LongStream.range(60, 120));
+    equalsGeneralSolver(Instances::middling, LongStream.range(60, 120));
+  }
+
+  @Test
+  @Tag("slow")
+  void equalsTheGeneralSolverOnManyMiddlingInstancesWithRules() {
+    equalsGeneralSolver(
+        seed -> Instances.ruled(Instances.middling(seed), seed), LongStream.range(60, 120));
   }
 
   @ParameterizedTest
@@ -96,12 +115,16 @@ class OptionOracleTest {
     return new OptionRule(count, shares[(int) (seed % 5)], within[(int) (seed % 4)]);
   }
 
-  private static void equalsEnumeration(LongStream seeds) {
+  private static Instance tinyRuled(long seed) {
+    return Instances.ruled(Instances.tiny(seed), seed);
+  }
+
+  private static void equalsEnumeration(LongFunction<Instance> instances, LongStream seeds) {
     SoftAssertions softly = new SoftAssertions();
     List<End> ends = new ArrayList<>();
     seeds.forEach(
         seed -> {
-          Instance instance = Instances.tiny(seed);
+          Instance instance = instances.apply(seed);
           OptionRule rule = rule(seed, 4);
           OptionList options = OptionSearch.solve(instance, rule, Limit.NONE);
           equalsEnumeration(softly, seed, instance, rule, options);
@@ -147,12 +170,12 @@ class OptionOracleTest {
     }
   }
 
-  private static void equalsGeneralSolver(LongStream seeds) {
+  private static void equalsGeneralSolver(LongFunction<Instance> instances, LongStream seeds) {
     SoftAssertions softly = new SoftAssertions();
     List<CpSolverStatus> decided = new ArrayList<>();
     seeds.forEach(
         seed -> {
-          Instance instance = Instances.middling(seed);
+          Instance instance = instances.apply(seed);
           OptionRule rule = rule(seed, 4);
           OptionList options = OptionSearch.solve(instance, rule, Limit.NONE);
           keepsTheRule(softly, seed, instance, rule, options);

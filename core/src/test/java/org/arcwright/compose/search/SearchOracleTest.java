@@ -26,20 +26,31 @@ class SearchOracleTest {
 
   @Test
   void equalsEnumerationOnTinyInstances() {
-    equalsEnumeration(LongStream.range(0, 500));
+    equalsEnumeration(Instances::tiny, LongStream.range(0, 500));
+  }
+
+  @Test
+  void equalsEnumerationOnTinyInstancesWithRules() {
+    equalsEnumeration(SearchOracleTest::tinyRuled, LongStream.range(0, 500));
   }
 
   /** Seeds that a search got wrong once. */
   @ParameterizedTest
   @ValueSource(longs = {263, 555, 1184, 1688, 1966})
   void equalsEnumerationWhereItOnceDidNot(long seed) {
-    equalsEnumeration(LongStream.of(seed));
+    equalsEnumeration(Instances::tiny, LongStream.of(seed));
   }
 
   @Test
   @Tag("slow")
   void equalsEnumerationOnManyTinyInstances() {
-    equalsEnumeration(LongStream.range(500, 10_000));
+    equalsEnumeration(Instances::tiny, LongStream.range(500, 10_000));
+  }
+
+  @Test
+  @Tag("slow")
+  void equalsEnumerationOnManyTinyInstancesWithRules() {
+    equalsEnumeration(SearchOracleTest::tinyRuled, LongStream.range(500, 10_000));
   }
 
   /** Seeds that the general solver proves in less than a second. */
@@ -47,6 +58,18 @@ class SearchOracleTest {
   void equalsTheGeneralSolverOnMiddlingInstances() {
     equalsGeneralSolver(
         Instances::middling, LongStream.of(1, 2, 6, 7, 9, 13, 17, 19, 24, 25, 30, 37, 42, 46, 58));
+  }
+
+  @Test
+  void equalsTheGeneralSolverOnMiddlingInstancesWithRules() {
+    equalsGeneralSolver(
+        SearchOracleTest::middlingRuled, LongStream.of(1, 2, 6, 7, 9, 13, 17, 19, 24, 25, 30, 37));
+  }
+
+  @Test
+  @Tag("slow")
+  void equalsTheGeneralSolverOnManyMiddlingInstancesWithRules() {
+    equalsGeneralSolver(SearchOracleTest::middlingRuled, LongStream.range(60, 160));
   }
 
   @Test
@@ -79,11 +102,19 @@ class SearchOracleTest {
     softly.assertAll();
   }
 
-  private static void equalsEnumeration(LongStream seeds) {
+  private static Instance tinyRuled(long seed) {
+    return Instances.ruled(Instances.tiny(seed), seed);
+  }
+
+  private static Instance middlingRuled(long seed) {
+    return Instances.ruled(Instances.middling(seed), seed);
+  }
+
+  private static void equalsEnumeration(LongFunction<Instance> instances, LongStream seeds) {
     SoftAssertions softly = new SoftAssertions();
     seeds.forEach(
         seed -> {
-          Instance instance = Instances.tiny(seed);
+          Instance instance = instances.apply(seed);
           Optional<Best> best = Enumeration.solve(instance);
           Solution solution = Search.solve(instance, Limit.NONE);
           softly
