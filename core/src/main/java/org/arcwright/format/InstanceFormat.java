@@ -20,8 +20,8 @@ import org.arcwright.format.tree.Node;
 /**
  * Instances of the composition problem in JSON, so that another solver can read them. {@code
  * initial}, {@code include}, {@code pins}, {@code meals}, {@code rules} and {@code weights} may be
- * left out, which is to leave them empty; a weight left out is 0. So may the header, {@code "format":
- * "arcwright-instance", "version": 1}. Linear in the size of the file.
+ * left out, which is to leave them empty; a weight left out is 0. So may the header, {@code
+ * "format": "arcwright-instance", "version": 1}. Linear in the size of the file.
  */
 public final class InstanceFormat {
   private InstanceFormat() {}

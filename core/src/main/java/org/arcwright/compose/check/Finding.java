@@ -375,8 +375,8 @@ public sealed interface Finding {
 
     @Override
     public String text() {
-      return "There are %s exercises, one too many at %s, of which the rule \"%s\" allows %s."
-          .formatted(count, at, name, most);
+      return "The exercise at %s is one too many under the rule \"%s\", which counts %s and allows %s; take another one."
+          .formatted(at, name, count, most);
     }
   }
 }

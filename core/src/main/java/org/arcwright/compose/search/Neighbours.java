@@ -9,8 +9,8 @@ import org.arcwright.compose.instance.Instance.Apart;
 
 /**
  * Who may not follow whom. Candidates alike in all rules share a <em>place</em>, what they are as
- * followers, and a <em>wake</em>, what they bar after them; wake 0 bars nobody. Space is wakes times
- * places in bits, and wakes squared if there are many.
+ * followers, and a <em>wake</em>, what they bar after them; wake 0 bars nobody. Space is wakes
+ * times places in bits, and wakes squared if there are many.
  */
 final class Neighbours {
   private final int[] placeOf;

@@ -20,7 +20,9 @@ final class Sharing {
   /** The lowest bit of each agenda's field. */
   private final long again;
 
-  /** For each candidate, a one in the field of each agenda that holds it and rule that counts it. */
+  /**
+   * For each candidate, a one in the field of each agenda that holds it and rule that counts it.
+   */
   private final long[] uses;
 
   /** For each phase, counts up to which the rest of the arc cannot bring one too many. */

@@ -27,7 +27,7 @@ class CheckerOnAnythingTest {
     SplittableRandom random = new SplittableRandom(20260101);
     Set<Class<?>> seen = new HashSet<>();
     for (int i = 0; i < 5000; i++) {
-      Instance instance = Instances.tiny(i);
+      Instance instance = Instances.ruled(Instances.tiny(i), i);
       List<Item> items = anything(instance, random);
       Verdict verdict = Checker.check(instance, items);
       assertThat(verdict.findings()).isSortedAccordingTo(Comparator.comparingLong(Finding::at));

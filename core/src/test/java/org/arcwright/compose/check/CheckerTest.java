@@ -436,8 +436,7 @@ class CheckerTest {
   @Nested
   class Rule8Own {
     private static final String NAME = "never two in pairs in a row";
-    private static final Set<String> PAIRS =
-        Set.of("two-objects", "walk-in-twos", "notes-in-twos");
+    private static final Set<String> PAIRS = Set.of("two-objects", "walk-in-twos", "notes-in-twos");
 
     @Test
     void keepsNeighboursApart() {
