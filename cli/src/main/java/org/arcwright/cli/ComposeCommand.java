@@ -21,6 +21,10 @@ import org.arcwright.cli.document.OptionsDocument;
 import org.arcwright.cli.document.Style;
 import org.arcwright.cli.document.Sureness;
 import org.arcwright.cli.document.TextDocument;
+import org.arcwright.cli.document.Why;
+import org.arcwright.cli.handout.AgendaSheet;
+import org.arcwright.cli.handout.OptionsSheet;
+import org.arcwright.cli.handout.Workshop;
 import org.arcwright.compose.Budget;
 import org.arcwright.compose.Composer;
 import org.arcwright.compose.Composition;
@@ -60,7 +64,7 @@ final class ComposeCommand implements Callable<Integer> {
       paramLabel = "FORM",
       converter = Output.Converter.class,
       description =
-          "text, json or markdown; without it, as the name given to --out ends, else text")
+          "text, json, markdown or html; without it, as the name given to --out ends, else text")
   private Optional<Output> format = Optional.empty();
 
   @Option(
@@ -93,6 +97,8 @@ final class ComposeCommand implements Callable<Integer> {
   @Mixin private CatalogOption catalogs = new CatalogOption();
 
   @Mixin private OptionsOption options = new OptionsOption();
+
+  @Mixin private PageOptions pages = new PageOptions();
 
   @Mixin private BudgetOption budget = new BudgetOption();
 
@@ -167,6 +173,7 @@ final class ComposeCommand implements Callable<Integer> {
       case TEXT -> OptionsDocument.text(brief, catalog, found, marks, style, width);
       case JSON -> OptionsFormat.write(found);
       case MARKDOWN -> OptionsDocument.markdown(brief, catalog, found);
+      case HTML -> pages.html(OptionsSheet.of(brief, catalog, found, pages.language()));
     };
   }
 
@@ -236,7 +243,18 @@ final class ComposeCommand implements Callable<Integer> {
       case JSON ->
           AgendaFormat.write(answer.composed().agenda(), answer.brief(), answer.composed().proof());
       case MARKDOWN -> MarkdownDocument.write(answer);
+      case HTML -> pages.html(AgendaSheet.of(workshop(answer), why(answer)));
     };
+  }
+
+  private Workshop workshop(Answer answer) {
+    return new Workshop(
+        answer.composed().agenda(), answer.brief(), answer.catalog(), pages.language());
+  }
+
+  /** These sentences there are in English only. */
+  private List<String> why(Answer answer) {
+    return pages.language().isEnglish() ? Why.sentences(answer) : List.of();
   }
 
   private Output form() {

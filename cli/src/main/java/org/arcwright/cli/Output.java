@@ -12,13 +12,18 @@ enum Output {
   /** For programs. */
   JSON,
   /** To send on. */
-  MARKDOWN;
+  MARKDOWN,
+  /** To look at, to print and to send on. */
+  HTML;
 
   /** The form that a file's name asks for. */
   static Optional<Output> ofFile(String name) {
     String lower = name.toLowerCase(Locale.ROOT);
     if (lower.endsWith(".json")) {
       return Optional.of(JSON);
+    }
+    if (lower.endsWith(".html") || lower.endsWith(".htm")) {
+      return Optional.of(HTML);
     }
     return lower.endsWith(".md") || lower.endsWith(".markdown")
         ? Optional.of(MARKDOWN)
@@ -33,9 +38,10 @@ enum Output {
         case "text" -> TEXT;
         case "json" -> JSON;
         case "markdown" -> MARKDOWN;
+        case "html" -> HTML;
         default ->
             throw new TypeConversionException(
-                "\"" + word + "\" is none; text, json or markdown are right");
+                "\"" + word + "\" is none; text, json, markdown or html are right");
       };
     }
   }

@@ -16,11 +16,18 @@ import org.arcwright.format.BriefFormat;
 /** Documents are drawn from an answer alone; commands know them, never the other way round. */
 @AnalyzeClasses(packages = "org.arcwright.cli", importOptions = DoNotIncludeTests.class)
 class CommandLineHouseTest {
+  private static final String[] DRAWN = {
+    "org.arcwright.cli.document",
+    "org.arcwright.cli.handout",
+    "org.arcwright.cli.picture",
+    "org.arcwright.cli.words"
+  };
+
   @ArchTest
   static final ArchRule DOCUMENTS_KNOW_NO_COMMAND =
       noClasses()
           .that()
-          .resideInAPackage("org.arcwright.cli.document")
+          .resideInAnyPackage(DRAWN)
           .should()
           .dependOnClassesThat()
           .resideInAnyPackage("org.arcwright.cli", "picocli..");
@@ -30,7 +37,7 @@ class CommandLineHouseTest {
   static final ArchRule DOCUMENTS_READ_NOTHING_BUT_THEIR_ANSWER =
       noClasses()
           .that()
-          .resideInAPackage("org.arcwright.cli.document")
+          .resideInAnyPackage(DRAWN)
           .should()
           .dependOnClassesThat(
               resideInAnyPackage("java.io", "java.nio..", "org.arcwright.format..")
@@ -38,6 +45,22 @@ class CommandLineHouseTest {
           .orShould()
           .dependOnClassesThat()
           .belongToAnyOf(java.time.Clock.class, java.time.InstantSource.class, System.class);
+
+  /** The rooms of the documents from the ground up; each uses those below it at most. */
+  @ArchTest
+  static final ArchRule PAGES_KNOW_NOTHING_OF_WHAT_STANDS_ON_THEM =
+      noClasses()
+          .that()
+          .resideInAnyPackage("org.arcwright.cli.page", "org.arcwright.cli.words")
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage(
+              "org.arcwright.cli",
+              "org.arcwright.cli.document",
+              "org.arcwright.cli.handout",
+              "org.arcwright.cli.picture",
+              "org.arcwright.agenda",
+              "org.arcwright.brief");
 
   @ArchTest
   static void someClassesWereRead(JavaClasses classes) {

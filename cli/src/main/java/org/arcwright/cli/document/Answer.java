@@ -54,7 +54,8 @@ public final class Answer {
     return brief;
   }
 
-  Catalog catalog() {
+  /** Where it was composed from. */
+  public Catalog catalog() {
     return catalog;
   }
 

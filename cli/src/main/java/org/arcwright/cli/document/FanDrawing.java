@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Optional;
 import org.arcwright.agenda.Agenda;
 import org.arcwright.agenda.AgendaItem.Activity;
+import org.arcwright.cli.picture.Svg;
 import org.arcwright.forecast.Forecast;
 
 /**

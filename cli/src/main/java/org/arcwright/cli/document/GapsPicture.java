@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.arcwright.catalog.Catalog;
+import org.arcwright.cli.picture.Svg;
 import org.arcwright.gaps.Cell;
 import org.arcwright.gaps.Count;
 import org.arcwright.gaps.Gaps;

@@ -7,10 +7,11 @@ import org.arcwright.brief.OwnItem;
 import org.arcwright.brief.Wishes;
 
 /** Why an agenda is built as it is, in sentences worked out from its figures. */
-final class Why {
+public final class Why {
   private Why() {}
 
-  static List<String> sentences(Answer answer) {
+  /** The sentences, of which each has its figures from the agenda. */
+  public static List<String> sentences(Answer answer) {
     List<String> sentences = new ArrayList<>(TimeSplit.sentences(answer));
     answer.sureness().ifPresent(sureness -> sentences.add(sureness.sentence()));
     sentences.addAll(BreakReasons.sentences(answer));

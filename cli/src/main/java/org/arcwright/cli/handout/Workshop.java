@@ -1,0 +1,90 @@
+package org.arcwright.cli.handout;
+
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.arcwright.agenda.Agenda;
+import org.arcwright.agenda.AgendaItem.Activity;
+import org.arcwright.brief.Brief;
+import org.arcwright.catalog.Catalog;
+import org.arcwright.catalog.Exercise;
+import org.arcwright.catalog.Goal;
+import org.arcwright.catalog.Product;
+import org.arcwright.catalog.Tool;
+import org.arcwright.cli.words.Hours;
+import org.arcwright.cli.words.Language;
+
+/**
+ * All that handouts are drawn from.
+ *
+ * @param agenda the plan
+ * @param brief what it was made for
+ * @param catalog where its exercises stand
+ * @param language in which handouts are written
+ */
+public record Workshop(Agenda agenda, Brief brief, Catalog catalog, Language language) {
+  /** When things are. */
+  public Hours hours() {
+    return new Hours(agenda.start(), language);
+  }
+
+  /** The exercise of an activity; none for an own item. */
+  public Optional<Exercise> exercise(Activity activity) {
+    return catalog.exercise(activity.exercise());
+  }
+
+  /** The goal, if the catalog still has it. */
+  public Optional<Goal> goal() {
+    return catalog.goal(agenda.goal());
+  }
+
+  /** A phase in words for participants. */
+  public String phase(String name) {
+    return agenda.phases().stream()
+        .filter(phase -> phase.name().equals(name))
+        .map(Agenda.PhaseTitle::title)
+        .findFirst()
+        .orElse(name);
+  }
+
+  /** A work product in words. */
+  public String product(String id) {
+    Product product = catalog.products().get(id);
+    return product == null ? id : product.title();
+  }
+
+  /** A tool in words. */
+  public String tool(String id) {
+    Tool tool = catalog.tools().get(id);
+    return tool == null ? id : tool.title();
+  }
+
+  /** Ids of the tools that the exercises cannot do without, in the order in which they are used. */
+  public List<String> tools() {
+    Set<String> tools = new LinkedHashSet<>();
+    for (Activity activity : agenda.activities()) {
+      exercise(activity).ifPresent(exercise -> tools.addAll(exercise.in(agenda.mode()).tools()));
+    }
+    return List.copyOf(tools);
+  }
+
+  /** Goal, place, people, day and hours, each in a few words. */
+  public List<String> facts() {
+    Hours hours = hours();
+    List<String> facts = new ArrayList<>();
+    goal().ifPresent(goal -> facts.add(goal.title()));
+    facts.add(language.name("mode", agenda.mode()));
+    facts.add(language.say("people", agenda.people()));
+    hours.date().ifPresent(facts::add);
+    String span = hours.span(Duration.ZERO, agenda.cap());
+    facts.add(
+        hours
+            .zone()
+            .map(zone -> language.say("hours.zone", span, zone))
+            .orElseGet(() -> language.time(agenda.cap())));
+    return facts;
+  }
+}

@@ -1,0 +1,124 @@
+package org.arcwright.cli.words;
+
+import java.text.MessageFormat;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.format.DateTimeFormatter;
+import java.time.format.FormatStyle;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.ResourceBundle;
+import java.util.Set;
+import org.arcwright.catalog.Word;
+
+/**
+ * All that documents say, in one language. The sentences stand in message bundles, a file for each
+ * language; numbers, dates and times of day are written as people of the locale write them. Texts
+ * of the catalog and of the brief are said as they stand there.
+ */
+public final class Language {
+  /** The languages that are complete, as their tags. */
+  public static final List<String> ALL = List.of("en");
+
+  /** English as documents use it if nobody asks for another one. */
+  public static final Language ENGLISH = new Language(Locale.UK);
+
+  private static final String BUNDLE = "org.arcwright.cli.words.documents";
+  private static final Set<String> RIGHT_TO_LEFT =
+      Set.of("ar", "arc", "ckb", "dv", "fa", "he", "iw", "ku", "ps", "sd", "ug", "ur", "yi");
+
+  private final Locale locale;
+  private final ResourceBundle bundle;
+
+  private Language(Locale locale) {
+    this.locale = locale;
+    this.bundle = ResourceBundle.getBundle(BUNDLE, locale);
+  }
+
+  /**
+   * The language of a tag such as {@code en} or, with a region for dates and numbers, {@code
+   * en-US}; none if it is not complete.
+   */
+  public static Optional<Language> of(String tag) {
+    Locale locale = Locale.forLanguageTag(tag);
+    if (!ALL.contains(locale.getLanguage())) {
+      return Optional.empty();
+    }
+    return Optional.of(tag.equals("en") ? ENGLISH : new Language(locale));
+  }
+
+  /** Its tag, as HTML wants it. */
+  public String tag() {
+    return equals(ENGLISH) ? "en" : locale.toLanguageTag();
+  }
+
+  /** Whether sentences that stand in no bundle, but in English in the code, may be used. */
+  public boolean isEnglish() {
+    return locale.getLanguage().equals("en");
+  }
+
+  /** {@code ltr} or {@code rtl}, as HTML wants it. */
+  public String direction() {
+    return RIGHT_TO_LEFT.contains(locale.getLanguage()) ? "rtl" : "ltr";
+  }
+
+  /**
+   * A sentence.
+   *
+   * @param values what stands in its places; texts are not read as patterns
+   * @throws java.util.MissingResourceException if the bundle has no such key
+   */
+  public String say(String key, Object... values) {
+    return new MessageFormat(bundle.getString(key), locale).format(values);
+  }
+
+  /** A word of the trade; {@code family} is what it is one of, such as {@code kind}. */
+  public String name(String family, Word word) {
+    return say(family + "." + word.word());
+  }
+
+  /** {@code 35 min}, {@code 2 h} or {@code 2 h 40 min}, with blanks at which no line ends. */
+  public String time(Duration duration) {
+    long hours = duration.toHours();
+    int minutes = duration.toMinutesPart();
+    if (hours == 0) {
+      return say("time.minutes", minutes);
+    }
+    return minutes == 0 ? say("time.hours", hours) : say("time.both", hours, minutes);
+  }
+
+  /** A day in full, with its weekday. */
+  public String date(LocalDate day) {
+    return DateTimeFormatter.ofLocalizedDate(FormatStyle.FULL).withLocale(locale).format(day);
+  }
+
+  /** A time of day. */
+  public String clock(LocalTime time) {
+    return DateTimeFormatter.ofLocalizedTime(FormatStyle.SHORT).withLocale(locale).format(time);
+  }
+
+  /** An energy in tenths as a level, such as {@code 3} or {@code 3.4}. */
+  public String level(int tenths) {
+    return say("level", tenths / 10.0);
+  }
+
+  /** {@code a}, {@code a and b}, {@code a, b and c}. */
+  public String list(List<String> words) {
+    String text = "";
+    for (int i = 0; i < words.size(); i++) {
+      String key = i == words.size() - 1 ? "list.last" : "list.more";
+      text = i == 0 ? words.get(i) : say(key, text, words.get(i));
+    }
+    return text;
+  }
+
+  /** A sentence's first letter made large. */
+  public String capital(String text) {
+    return text.isEmpty()
+        ? text
+        : text.substring(0, text.offsetByCodePoints(0, 1)).toUpperCase(locale)
+            + text.substring(text.offsetByCodePoints(0, 1));
+  }
+}

@@ -1,0 +1,86 @@
+package org.arcwright.cli.page;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.util.List;
+import java.util.Map;
+import org.arcwright.cli.page.Block.Part;
+import org.arcwright.cli.page.Block.Text;
+import org.arcwright.cli.words.Language;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document;
+import org.junit.jupiter.api.Test;
+
+class PagesTest {
+  private static final String HOSTILE =
+      "<script>alert(1)</script> \"&amp; {{x}} ${1+1} \u202Eoverride \uD83D\uDE80 ../../etc";
+
+  private static Sheet sheet(String text) {
+    return new Sheet(text, "", List.of(text), List.of(Part.of("a", text, new Text(text))));
+  }
+
+  private static Document page(Look look, String text) {
+    return Jsoup.parse(new Pages(Language.ENGLISH, look).html(sheet(text)));
+  }
+
+  @Test
+  void aTextIsShownAsItStandsWhateverItHolds() {
+    Document page = page(Look.OURS, HOSTILE);
+
+    assertThat(page.select("script")).isEmpty();
+    assertThat(page.select("main p").text()).isEqualTo(HOSTILE.replace("  ", " "));
+  }
+
+  @Test
+  void theBrowserMayLoadAndRunNothing() {
+    String policy = page(Look.OURS, "x").select("meta[http-equiv]").attr("content");
+
+    assertThat(policy)
+        .startsWith("default-src 'none'; style-src 'sha256-")
+        .doesNotContain("script");
+  }
+
+  @Test
+  void ownRulesComeLastAndCannotEndTheirElement() {
+    Document page = page(new Look(Map.of(), "h1 {}</style><script>x</script>"), "x");
+
+    assertThat(page.select("style")).hasSize(2);
+    assertThat(page.select("script")).isEmpty();
+  }
+
+  @Test
+  void anOwnTemplateTakesThePlaceOfOurs() {
+    Look look = new Look(Map.of("sheet.ftlh", "<p>${sheet.title}</p>"), "");
+
+    assertThat(page(look, "<b>").body().html()).isEqualTo("<p>&lt;b&gt;</p>");
+  }
+
+  @Test
+  void aFaultInAnOwnTemplateIsToldWithItsPlace() {
+    Look broken = new Look(Map.of("sheet.ftlh", "<p>\n${sheet.titel}"), "");
+    Look unread = new Look(Map.of("blocks.ftlh", "<#macro all"), "");
+
+    assertThatThrownBy(() -> page(broken, "x"))
+        .isInstanceOf(TemplateFault.class)
+        .hasMessageStartingWith("sheet.ftlh:2:3: ")
+        .hasMessageEndingWith(" sheet.titel");
+    assertThatThrownBy(() -> page(unread, "x"))
+        .isInstanceOf(TemplateFault.class)
+        .hasMessageStartingWith("blocks.ftlh:1:");
+  }
+
+  @Test
+  void anOwnTemplateMayNotReachIntoTheProgram() {
+    Look look =
+        new Look(Map.of("sheet.ftlh", "${'freemarker.template.utility.Execute'?new()}"), "");
+
+    assertThatThrownBy(() -> page(look, "x")).isInstanceOf(TemplateFault.class);
+  }
+
+  @Test
+  void inMarkdownNothingOfATextIsMarkup() {
+    assertThat(Markdown.of(sheet("*a* [b](c) <i> `d`")))
+        .contains("\\*a\\* \\[b\\](c) \\<i\\> \\`d\\`");
+  }
+}

@@ -1,0 +1,102 @@
+package org.arcwright.cli.words;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.Reader;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.text.MessageFormat;
+import java.util.List;
+import java.util.Map;
+import java.util.Properties;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.FieldSource;
+
+/** Every language says the same things, and nothing is translated that nobody reads. */
+class BundleTest {
+  static final List<String> LANGUAGES = Language.ALL;
+  private static final Path MAIN = Path.of("src/main");
+  private static final Path BUNDLES = MAIN.resolve("resources/org/arcwright/cli/words");
+  private static final Pattern PLACE = Pattern.compile("\\{(\\d+)");
+
+  private static Map<String, String> bundle(String language) {
+    try (Reader in =
+        Files.newBufferedReader(BUNDLES.resolve("documents_" + language + ".properties"))) {
+      Properties properties = new Properties();
+      properties.load(in);
+      Map<String, String> bundle = new TreeMap<>();
+      properties.stringPropertyNames().forEach(key -> bundle.put(key, properties.getProperty(key)));
+      return bundle;
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static Set<String> places(String pattern) {
+    Set<String> places = new TreeSet<>();
+    Matcher matcher = PLACE.matcher(pattern);
+    while (matcher.find()) {
+      places.add(matcher.group(1));
+    }
+    return places;
+  }
+
+  @ParameterizedTest
+  @FieldSource("LANGUAGES")
+  void everyBundleHasTheSameKeysAndPlaces(String language) {
+    Map<String, String> english = bundle("en");
+    Map<String, String> other = bundle(language);
+
+    assertThat(other.keySet()).isEqualTo(english.keySet());
+    english.forEach(
+        (key, pattern) -> assertThat(places(other.get(key))).as(key).isEqualTo(places(pattern)));
+  }
+
+  @ParameterizedTest
+  @FieldSource("LANGUAGES")
+  void everyPatternCanBeReadAndHasNoQuoteThatThePatternWouldSwallow(String language) {
+    bundle(language)
+        .forEach(
+            (key, pattern) -> {
+              assertThat(pattern).as(key).isNotBlank().doesNotContain("'");
+              assertThat(new MessageFormat(pattern).toPattern()).as(key).isNotEmpty();
+            });
+  }
+
+  @Test
+  void noKeyIsUnused() throws IOException {
+    String code;
+    try (Stream<Path> files = Files.walk(MAIN)) {
+      code =
+          files
+              .filter(file -> file.toString().matches(".*\\.(java|ftlh)"))
+              .map(BundleTest::text)
+              .collect(Collectors.joining("\n"));
+    }
+
+    assertThat(bundle("en").keySet())
+        .allMatch(
+            key ->
+                code.contains("\"" + key + "\"")
+                    || code.contains("name(\"" + key.substring(0, Math.max(0, key.indexOf('.'))))
+                    || code.contains("\"" + key.substring(0, key.lastIndexOf('.') + 1) + "\" +"));
+  }
+
+  private static String text(Path file) {
+    try {
+      return Files.readString(file);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}
