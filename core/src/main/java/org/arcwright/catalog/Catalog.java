@@ -9,24 +9,31 @@ import java.util.Optional;
 import java.util.TreeMap;
 
 /**
- * Exercises, goals and the words they use, each found by its id. Immutable; everything is kept in
- * the order of ids, so that the order of files never changes an answer.
+ * Exercises, goals and the words they use, each found by its id, and rules, found by their names.
+ * Immutable; everything is kept in the order of ids, so that the order of files never changes an
+ * answer.
  */
 public final class Catalog {
+  /** Most rules of the kind "at most so many of these". */
+  public static final int MOST_COUNTING = 6;
+
   private final Map<String, Product> products;
   private final Map<String, Tool> tools;
   private final Map<String, Exercise> exercises;
   private final Map<String, Goal> goals;
+  private final Map<String, Rule> rules;
 
   private Catalog(
       Map<String, Product> products,
       Map<String, Tool> tools,
       Map<String, Exercise> exercises,
-      Map<String, Goal> goals) {
+      Map<String, Goal> goals,
+      Map<String, Rule> rules) {
     this.products = products;
     this.tools = tools;
     this.exercises = exercises;
     this.goals = goals;
+    this.rules = rules;
   }
 
   /**
@@ -61,7 +68,8 @@ public final class Catalog {
             Collections.unmodifiableMap(productsById),
             Collections.unmodifiableMap(toolsById),
             Collections.unmodifiableMap(exercisesById),
-            Collections.unmodifiableMap(goalsById));
+            Collections.unmodifiableMap(goalsById),
+            Map.of());
     for (UnknownWord problem : catalog.problems()) {
       throw new InvalidValueException(
           problem.owner() + "." + problem.field(), problem.word(), problem.remedy());
@@ -71,7 +79,10 @@ public final class Catalog {
 
   private static <T> void put(Map<String, T> map, String field, String id, T value) {
     if (map.put(id, value) != null) {
-      throw new InvalidValueException(field, id, "two entries share this id; rename one");
+      throw new InvalidValueException(
+          field,
+          id,
+          "two entries share this " + (value instanceof Rule ? "name" : "id") + "; rename one");
     }
   }
 
@@ -137,6 +148,41 @@ public final class Catalog {
   /** All exercises, by id. */
   public Map<String, Exercise> exercises() {
     return exercises;
+  }
+
+  /**
+   * The same catalog with more rules, which every agenda from it then keeps. Files hold no rules.
+   *
+   * @throws InvalidValueException if two rules share a name, or more than {@value #MOST_COUNTING}
+   *     of all count exercises
+   */
+  public Catalog withRules(Rule... more) {
+    Map<String, Rule> all = new TreeMap<>(rules);
+    for (Rule rule : more) {
+      put(all, "rules", rule.name(), rule);
+    }
+    long counting = all.values().stream().filter(Rule.AtMost.class::isInstance).count();
+    if (counting > MOST_COUNTING) {
+      throw new InvalidValueException(
+          "rules", counting + " that count", "at most " + MOST_COUNTING + " are right");
+    }
+    return with(all);
+  }
+
+  /** The same catalog without the rules of these names, so far as it has them. */
+  public Catalog withoutRules(Collection<String> names) {
+    Map<String, Rule> left = new TreeMap<>(rules);
+    left.keySet().removeAll(names);
+    return with(left);
+  }
+
+  private Catalog with(Map<String, Rule> others) {
+    return new Catalog(products, tools, exercises, goals, Collections.unmodifiableMap(others));
+  }
+
+  /** All rules, by name. */
+  public Map<String, Rule> rules() {
+    return rules;
   }
 
   /** All goals, by id. */

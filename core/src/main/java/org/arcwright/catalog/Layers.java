@@ -52,15 +52,16 @@ public final class Layers {
     return new Layers(
         all,
         Catalog.of(
-            merged(catalog.products(), upper.products(), Product::id).values(),
-            merged(catalog.tools(), upper.tools(), Tool::id).values(),
-            merged(
-                    without(catalog.exercises(), upper.retiredExercises()),
-                    upper.exercises(),
-                    Exercise::id)
-                .values(),
-            merged(without(catalog.goals(), upper.retiredGoals()), upper.goals(), Goal::id)
-                .values()));
+                merged(catalog.products(), upper.products(), Product::id).values(),
+                merged(catalog.tools(), upper.tools(), Tool::id).values(),
+                merged(
+                        without(catalog.exercises(), upper.retiredExercises()),
+                        upper.exercises(),
+                        Exercise::id)
+                    .values(),
+                merged(without(catalog.goals(), upper.retiredGoals()), upper.goals(), Goal::id)
+                    .values())
+            .withRules(catalog.rules().values().toArray(Rule[]::new)));
   }
 
   private static <T> Map<String, T> without(Map<String, T> entries, Collection<String> retired) {

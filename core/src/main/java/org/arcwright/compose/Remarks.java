@@ -41,6 +41,7 @@ final class Remarks {
         .or(() -> phase(finding))
         .or(() -> pause(finding))
         .or(() -> wish(finding))
+        .or(() -> rule(finding))
         .orElseGet(finding::text);
   }
 
@@ -242,6 +243,31 @@ final class Remarks {
       text =
           "%s starts at %s; the brief wants it at %s."
               .formatted(words.title(pin.id()), words.time(pin.at()), words.time(pin.pinned()));
+    }
+    return Optional.ofNullable(text);
+  }
+
+  private Optional<String> rule(Finding finding) {
+    String text = null;
+    if (finding instanceof Finding.NotNext next) {
+      text =
+          "%s at %s follows %s%s, against the rule %s; put another exercise%s between them."
+              .formatted(
+                  words.title(next.id()),
+                  words.time(next.at()),
+                  words.title(next.before()),
+                  next.breakBetween() ? " after a break" : "",
+                  Wording.quoted(next.name()),
+                  next.breakBetween() ? "" : " or a break");
+    } else if (finding instanceof Finding.TooMany many) {
+      text =
+          "%s at %s is one too many: the rule %s allows %s, and there are %s. Take another exercise."
+              .formatted(
+                  words.title(many.id()),
+                  words.time(many.at()),
+                  Wording.quoted(many.name()),
+                  many.most(),
+                  many.count());
     }
     return Optional.ofNullable(text);
   }

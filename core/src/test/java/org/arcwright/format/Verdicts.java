@@ -203,7 +203,7 @@ final class Verdicts {
         new Finding.WishMissing("a"),
         new Finding.PinElsewhere("a", 5, 60),
         new Finding.NotNext("b", 35, "a", true, "never two alone in a row"),
-        new Finding.TooMany(35, 3, 2, "at most two alone"));
+        new Finding.TooMany("a", 35, 3, 2, "at most two alone"));
   }
 
   static Arbitrary<List<Problem>> problems() {

@@ -57,6 +57,9 @@ final class BriefChange {
     if (wish instanceof Wish.Meal) {
       return instead.map(other -> meal(((Wish.Meal) other).meal())).orElse("strike the meal");
     }
+    if (wish instanceof Wish.Rule rule) {
+      return "set aside the rule \"" + rule.name() + "\"";
+    }
     return line(key(wish));
   }
 

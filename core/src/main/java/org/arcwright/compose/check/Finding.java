@@ -367,7 +367,7 @@ public sealed interface Finding {
   }
 
   /** More exercises of a sort than a rule of the instance allows. */
-  record TooMany(long at, int count, int most, String name) implements Finding {
+  record TooMany(String id, long at, int count, int most, String name) implements Finding {
     @Override
     public int rule() {
       return 8;
@@ -375,8 +375,8 @@ public sealed interface Finding {
 
     @Override
     public String text() {
-      return "The exercise at %s is one too many under the rule \"%s\", which counts %s and allows %s; take another one."
-          .formatted(at, name, count, most);
+      return "Exercise %s at %s is one too many under the rule \"%s\", which counts %s and allows %s; take another one."
+          .formatted(id, at, name, count, most);
     }
   }
 }

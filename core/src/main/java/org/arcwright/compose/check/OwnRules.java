@@ -48,8 +48,9 @@ final class OwnRules {
     List<Activity> counted =
         sheet.activities().stream().filter(activity -> rule.of().contains(activity.id())).toList();
     if (counted.size() > rule.most()) {
-      long at = counted.get(rule.most()).start();
-      findings.add(new TooMany(at, counted.size(), rule.most(), rule.name()));
+      Activity extra = counted.get(rule.most());
+      findings.add(
+          new TooMany(extra.id(), extra.start(), counted.size(), rule.most(), rule.name()));
     }
   }
 }

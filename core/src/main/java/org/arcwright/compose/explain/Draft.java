@@ -13,7 +13,7 @@ import org.arcwright.brief.OwnItem;
 import org.arcwright.brief.Rhythm;
 import org.arcwright.brief.Wishes;
 
-/** A brief while one wish after the other is changed in it. */
+/** A brief while one wish after the other is changed in it, and rules are set aside. */
 final class Draft {
   private final Brief brief;
   private Group group;
@@ -28,8 +28,11 @@ final class Draft {
   private final List<Wishes.Pin> pins;
   private final List<OwnItem> ownItems;
 
-  private Draft(Brief brief) {
-    this.brief = brief;
+  private final Set<String> setAside;
+
+  private Draft(Case before) {
+    this.brief = before.brief();
+    this.setAside = new LinkedHashSet<>(before.setAside());
     this.group = brief.group();
     this.cap = brief.cap();
     this.tools = brief.tools();
@@ -44,7 +47,11 @@ final class Draft {
   }
 
   static Draft of(Brief brief) {
-    return new Draft(brief);
+    return of(new Case(brief, Set.of()));
+  }
+
+  static Draft of(Case before) {
+    return new Draft(before);
   }
 
   /** Puts another wish of the same kind in a wish's place, or strikes it. */
@@ -56,6 +63,8 @@ final class Draft {
       include.remove(in.exercise());
     } else if (wish instanceof Wish.LeaveOut out) {
       leaveOut.remove(out.exercise());
+    } else if (wish instanceof Wish.Rule rule) {
+      setAside.add(rule.name());
     } else if (wish instanceof Wish.Pinned pinned) {
       put(pins, pinned.pin(), instead.map(other -> ((Wish.Pinned) other).pin()));
       include.remove(pinned.pin().exercise());
@@ -101,6 +110,12 @@ final class Draft {
     return this;
   }
 
+  /** What has become of it. */
+  Case draft() {
+    return new Case(brief(), setAside);
+  }
+
+  /** The brief alone. */
   Brief brief() {
     return new Brief(
         brief.title(),

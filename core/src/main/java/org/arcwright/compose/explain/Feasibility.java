@@ -4,8 +4,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import org.arcwright.agenda.Agenda;
-import org.arcwright.brief.Brief;
 import org.arcwright.catalog.Catalog;
 import org.arcwright.catalog.InvalidValueException;
 import org.arcwright.compose.instance.Instance;
@@ -31,8 +31,8 @@ final class Feasibility {
 
   private final Catalog catalog;
   private final Effort effort;
-  private final Map<Brief, Answer> known = new HashMap<>();
-  private final Map<Brief, Answer> knownLoose = new HashMap<>();
+  private final Map<Case, Answer> known = new HashMap<>();
+  private final Map<Case, Answer> knownLoose = new HashMap<>();
 
   /** How a question was answered. */
   enum Status {
@@ -57,7 +57,7 @@ final class Feasibility {
   }
 
   /** Whether an agenda keeps to the brief. */
-  Answer of(Brief brief) {
+  Answer of(Case brief) {
     return ask(brief, false, known);
   }
 
@@ -66,19 +66,19 @@ final class Feasibility {
    * If none does, none keeps to the brief with any shorter cap either: without the phases' shares,
    * which grow with the cap, more time never does harm.
    */
-  Status withoutShares(Brief brief) {
+  Status withoutShares(Case brief) {
     return ask(brief, true, knownLoose).status();
   }
 
   /** The agenda that was found for a brief. */
-  Optional<Agenda> agenda(Brief brief) {
+  Optional<Agenda> agenda(Case brief) {
     List<Item> items = of(brief).items();
     return items.isEmpty()
         ? Optional.empty()
-        : Optional.of(AgendaBuilder.build(Reducer.reduce(brief, catalog, () -> false), items));
+        : Optional.of(AgendaBuilder.build(reduce(brief, () -> false), items));
   }
 
-  private Answer ask(Brief brief, boolean loose, Map<Brief, Answer> memory) {
+  private Answer ask(Case brief, boolean loose, Map<Case, Answer> memory) {
     Answer before = memory.get(brief);
     if (before != null) {
       return before;
@@ -88,19 +88,23 @@ final class Feasibility {
     return answer;
   }
 
-  private Answer search(Brief brief, boolean loose) {
+  private Answer search(Case brief, boolean loose) {
     if (effort.spent()) {
       return Answer.UNKNOWN;
     }
     Limit limit = effort.limit(PARTS);
     try {
-      Reduction reduction = Reducer.reduce(brief, catalog, () -> limit.reached(0));
+      Reduction reduction = reduce(brief, () -> limit.reached(0));
       return reduction.complete()
           ? search(free(reduction.instance(), loose), limit)
           : Answer.UNKNOWN;
     } catch (InvalidValueException tooLarge) {
       return Answer.UNKNOWN;
     }
+  }
+
+  private Reduction reduce(Case brief, BooleanSupplier stop) {
+    return Reducer.reduce(brief.brief(), brief.in(catalog), stop);
   }
 
   private Answer search(Instance instance, Limit limit) {

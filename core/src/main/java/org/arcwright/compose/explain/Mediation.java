@@ -25,7 +25,8 @@ final class Mediation {
   /** So much of the effort, in per cent, goes into finding them, the rest into their agendas. */
   private static final int FINDING = 70;
 
-  private final Composer composer;
+  private final Catalog catalog;
+  private final InstantSource clock;
   private final Effort effort;
   private final Feasibility feasibility;
   private final Trial trial;
@@ -34,7 +35,8 @@ final class Mediation {
   private final WaysOut ways;
 
   Mediation(Brief brief, Catalog catalog, int grid, Effort effort, InstantSource clock) {
-    this.composer = Composer.of(catalog, clock);
+    this.catalog = catalog;
+    this.clock = clock;
     this.effort = effort;
     Effort finding = effort.percent(FINDING);
     Steps steps = new Steps(brief, catalog, grid);
@@ -42,7 +44,7 @@ final class Mediation {
     this.trial = new Trial(brief, steps, feasibility);
     this.leastChange = new LeastChange(steps, trial, new Sacrifice(brief));
     this.sayings = new Sayings(brief, catalog);
-    this.ways = new WaysOut(Wishlist.of(brief, steps), trial, finding);
+    this.ways = new WaysOut(Wishlist.of(brief, catalog, steps), trial, finding);
   }
 
   Clash clash() {
@@ -76,8 +78,10 @@ final class Mediation {
 
   /** The change with the agenda that follows, the best one if one of so many parts is enough. */
   private Optional<WayOut> wayOut(Change change, int parts) {
-    Brief brief = trial.with(change.instead());
-    Composition answer = composer.compose(brief, effort.part(parts), effort.cancel());
+    Case changed = trial.with(change.instead());
+    Brief brief = changed.brief();
+    Composition answer =
+        Composer.of(changed.in(catalog), clock).compose(brief, effort.part(parts), effort.cancel());
     if (answer instanceof Composed composed) {
       effort.add(composed.proof().labels());
       return Optional.of(
@@ -90,7 +94,7 @@ final class Mediation {
               composed.proof().best()));
     }
     return feasibility
-        .agenda(brief)
+        .agenda(changed)
         .map(
             agenda ->
                 new WayOut(

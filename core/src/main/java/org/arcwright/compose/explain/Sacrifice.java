@@ -28,6 +28,7 @@ import org.arcwright.brief.OwnItem;
  *   <tr><td>an exercise not in, or allowed after all</td><td>45</td></tr>
  *   <tr><td>a work product made beforehand</td><td>60</td></tr>
  *   <tr><td>exercises one level more personal</td><td>60</td></tr>
+ *   <tr><td>a rule of the catalog set aside</td><td>60</td></tr>
  *   <tr><td>an own item not in</td><td>90</td></tr>
  *   <tr><td>other people than come, for each</td><td>30</td></tr>
  *   <tr><td>no meal</td><td>180</td></tr>
@@ -41,6 +42,7 @@ final class Sacrifice {
   private static final int EXERCISE = 45;
   private static final int PRODUCT = 60;
   private static final int OPENNESS = 60;
+  private static final int RULE = 60;
   private static final int OWN_ITEM = 90;
   private static final int PERSON = 30;
   private static final int MEAL = 180;
@@ -59,6 +61,9 @@ final class Sacrifice {
   private static int without(Wish wish) {
     if (wish instanceof Wish.Own) {
       return OWN_ITEM;
+    }
+    if (wish instanceof Wish.Rule) {
+      return RULE;
     }
     return wish instanceof Wish.Meal ? MEAL : EXERCISE;
   }

@@ -68,6 +68,9 @@ final class Sayings {
     if (wish instanceof Wish.Buffer buffer) {
       return buffer.percent() + " % of the work kept free at the close";
     }
+    if (wish instanceof Wish.Rule rule) {
+      return "the rule " + quoted(rule.name());
+    }
     if (wish instanceof Wish.People people) {
       return people(people.count()) + (people.count() == 1 ? " alone" : ", all together");
     }
@@ -108,6 +111,9 @@ final class Sayings {
     }
     if (wish instanceof Wish.Own own) {
       return "do without " + quoted(own.item().title());
+    }
+    if (wish instanceof Wish.Rule rule) {
+      return "set aside the rule " + quoted(rule.name());
     }
     return "do without the meal"
         + (brief.meals().size() > 1 ? " that starts " + window(((Wish.Meal) wish).meal()) : "");

@@ -65,6 +65,7 @@ final class Steps {
         || wish instanceof Wish.LeaveOut
         || wish instanceof Wish.Pinned
         || wish instanceof Wish.Own
+        || wish instanceof Wish.Rule
         || wish instanceof Wish.Meal;
   }
 

@@ -22,10 +22,10 @@ final class Trial {
   }
 
   /** The brief with these wishes changed. */
-  Brief with(Map<Wish, Optional<Wish>> changes) {
+  Case with(Map<Wish, Optional<Wish>> changes) {
     Draft draft = Draft.of(brief);
     changes.forEach(draft::change);
-    return draft.brief();
+    return draft.draft();
   }
 
   /** Whether an agenda can be made with some wishes changed, and others given up altogether. */
@@ -66,7 +66,7 @@ final class Trial {
   FirstFit.Found least(
       Wish wish, List<Wish> way, Map<Wish, Optional<Wish>> changes, Collection<Wish> givenUp) {
     if (wish instanceof Wish.Cap && givenUp.isEmpty()) {
-      Brief changed = with(changes);
+      Case changed = with(changes);
       return FirstFit.of(
           shortestToThinkOf(changed, way), way.size(), i -> inTime(changed, way.get(i)));
     }
@@ -80,7 +80,7 @@ final class Trial {
         });
   }
 
-  private Status inAnyTime(Brief changed) {
+  private Status inAnyTime(Case changed) {
     Status now = feasibility.of(changed).status();
     if (now == Status.FITS) {
       return now;
@@ -92,16 +92,17 @@ final class Trial {
     return later == Status.FITS_NOT ? now : later;
   }
 
-  private int shortestToThinkOf(Brief changed, List<Wish> longer) {
+  private int shortestToThinkOf(Case changed, List<Wish> longer) {
     return FirstFit.whereMoreIsNeverLess(
         longer.size(), i -> feasibility.withoutShares(in(changed, longer.get(i))));
   }
 
-  private Status inTime(Brief changed, Wish cap) {
+  private Status inTime(Case changed, Wish cap) {
     return feasibility.of(in(changed, cap)).status();
   }
 
-  private static Brief in(Brief changed, Wish cap) {
-    return Draft.of(changed).change(new Wish.Cap(changed.cap()), Optional.of(cap)).brief();
+  private static Case in(Case changed, Wish cap) {
+    Wish before = new Wish.Cap(changed.brief().cap());
+    return Draft.of(changed).change(before, Optional.of(cap)).draft();
   }
 }

@@ -11,7 +11,7 @@ import org.arcwright.brief.Brief;
  * @param least whether it is proven that none of them could be any smaller; a smaller step in one
  *     of them, all else as it stands here, lets no agenda be made
  * @param givesUp how much that is, in minutes of everybody's time that would be as dear
- * @param brief what the brief would be then
+ * @param brief what the brief would be then, the catalog without the rules that are given up
  * @param agenda what follows
  * @param best whether it is proven that no agenda for that brief is better
  */

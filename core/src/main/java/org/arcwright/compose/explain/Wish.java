@@ -7,8 +7,9 @@ import org.arcwright.brief.Wishes;
 import org.arcwright.catalog.Checks;
 
 /**
- * One thing that a brief asks for and that a facilitator could ask for in a smaller measure, or not
- * at all. What only makes an agenda dearer, such as the energy curve, is none.
+ * One thing that a brief asks for, or a rule of the catalog, and that a facilitator could ask for
+ * in a smaller measure, or not at all. What only makes an agenda dearer, such as the energy curve,
+ * is none.
  */
 public sealed interface Wish {
   /**
@@ -92,6 +93,13 @@ public sealed interface Wish {
    * @param percent of the exercise minutes
    */
   record Buffer(int percent) implements Wish {}
+
+  /**
+   * A rule of the catalog holds.
+   *
+   * @param name the rule's
+   */
+  record Rule(String name) implements Wish {}
 
   /**
    * So many people work together.

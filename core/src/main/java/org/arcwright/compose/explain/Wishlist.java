@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 import org.arcwright.brief.Brief;
 import org.arcwright.brief.OwnItem;
 import org.arcwright.brief.Wishes;
+import org.arcwright.catalog.Catalog;
 
 /**
  * What a brief asks for, what it is most about first: of two sets that clash, the one that stands
@@ -17,7 +18,7 @@ import org.arcwright.brief.Wishes;
  */
 record Wishlist(List<Wish> wishes, List<Wish> facts) {
 
-  static Wishlist of(Brief brief, Steps steps) {
+  static Wishlist of(Brief brief, Catalog catalog, Steps steps) {
     List<Wish> wishes = new ArrayList<>();
     wishes.add(new Wish.Cap(brief.cap()));
     Set<String> pinned =
@@ -38,6 +39,7 @@ record Wishlist(List<Wish> wishes, List<Wish> facts) {
     wishes.add(new Wish.Stretch(brief.rhythm().longest()));
     wishes.add(new Wish.Pause(brief.rhythm().pause()));
     wishes.add(new Wish.Buffer(brief.bufferPercent()));
+    catalog.rules().keySet().forEach(name -> wishes.add(new Wish.Rule(name)));
     List<Wish> facts =
         List.of(new Wish.People(brief.group().count()), new Wish.Given(brief.given()));
     return new Wishlist(

@@ -96,6 +96,8 @@ public final class Reducer {
     }
     int working = WorkingTime.minutes(timing, brief.bufferPercent()) - own.minutes();
     Arc arc = new Arc(goal.arc(), placement, given, timing, supply, Math.max(0, working));
+    HouseRules house = new HouseRules(allowed, brief.group().count(), stop);
+    Instance.Rules rules = house.of(catalog.rules().values());
     Instance instance =
         new Instance(
             timing.grid(),
@@ -111,10 +113,16 @@ public final class Reducer {
             candidates,
             include(),
             timing.pins(),
-            Instance.Rules.NONE,
+            rules,
             ExchangeRates.weights(timing.breakMinutes()));
     return new Reduction(
-        brief, catalog, goal, instance, leftOut, id -> costParts(id, allowed, cost), complete);
+        brief,
+        catalog,
+        goal,
+        instance,
+        leftOut,
+        id -> costParts(id, allowed, cost),
+        complete && house.complete());
   }
 
   private boolean read(List<Allowed> allowed, BooleanSupplier stop) {

@@ -463,8 +463,10 @@ class CheckerTest {
     @Test
     void countsWhatThereMayBeOnlySoManyOf() {
       assertThat(findings(atMost(3), ITEMS)).isEmpty();
-      assertThat(findings(atMost(1), ITEMS)).containsExactly(new TooMany(10, 3, 1, NAME));
-      assertThat(findings(atMost(0), ITEMS)).containsExactly(new TooMany(0, 3, 0, NAME));
+      assertThat(findings(atMost(1), ITEMS))
+          .containsExactly(new TooMany("walk-in-twos", 10, 3, 1, NAME));
+      assertThat(findings(atMost(0), ITEMS))
+          .containsExactly(new TooMany("two-objects", 0, 3, 0, NAME));
     }
 
     private static Instance apart(Set<String> first, Set<String> then, boolean acrossBreaks) {

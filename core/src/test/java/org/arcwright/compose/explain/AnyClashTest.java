@@ -64,7 +64,7 @@ class AnyClashTest {
   /** The briefs in which only these wishes are kept, and all others given up. */
   private static List<Brief> keeping(Brief brief, List<Wish> kept) {
     Steps steps = new Steps(brief, CATALOG, 5);
-    Wishlist list = Wishlist.of(brief, steps);
+    Wishlist list = Wishlist.of(brief, CATALOG, steps);
     List<Wish> givenUp = new ArrayList<>(list.wishes());
     if (kept.stream().anyMatch(list.facts()::contains)) {
       givenUp.addAll(list.facts());

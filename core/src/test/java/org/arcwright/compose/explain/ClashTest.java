@@ -27,6 +27,7 @@ import org.arcwright.catalog.Exercise;
 import org.arcwright.catalog.Format;
 import org.arcwright.catalog.Kind;
 import org.arcwright.catalog.Mode;
+import org.arcwright.catalog.Rule;
 import org.arcwright.compose.Budget;
 import org.arcwright.compose.Composer;
 import org.arcwright.compose.Composition.NothingFits;
@@ -74,6 +75,32 @@ class ClashTest {
     assertThat(waysOut(clash))
         .containsExactly(
             "do without \"The deep\"", "let it get more personal: openness 3 instead of 1");
+  }
+
+  @Test
+  void a_rule_of_the_catalog() {
+    Rule rule =
+        Rule.neverInARow(
+            "never two silent exercises in a row",
+            (exercise, people) -> exercise.format(people) == Format.SOLO);
+
+    Clash clash =
+        clash(
+            brief(70)
+                .rhythm(new Rhythm(minutes(20), minutes(60), minutes(0)))
+                .wishes(include("silent-list", "dots")),
+            Sample.catalog().withRules(rule));
+
+    assertThat(conflict(clash))
+        .containsExactly(
+            "\"The silent-list\" is in",
+            "\"The dots\" is in",
+            "no more than 1 h of work without a break",
+            "no breaks",
+            "the rule \"never two silent exercises in a row\"");
+    assertThat(waysOut(clash))
+        .contains("set aside the rule \"never two silent exercises in a row\"")
+        .hasSize(4);
   }
 
   @Test
