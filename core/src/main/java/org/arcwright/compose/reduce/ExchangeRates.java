@@ -17,7 +17,9 @@ import org.arcwright.compose.instance.Instance.Weights;
  *   <tr><td>suitability 1 (possible with effort) instead of 3</td><td>400</td><td>40</td></tr>
  *   <tr><td>an exercise used last time</td><td>500</td><td>50</td></tr>
  *   <tr><td>an exercise more, which has to be explained</td><td>50</td><td>5</td></tr>
- *   <tr><td>an exercise beside the point of the goal</td><td>300</td><td>30</td></tr>
+ *   <tr><td>an exercise beside the point of the goal</td><td>600</td><td>60</td></tr>
+ *   <tr><td>an exercise of some use for any goal, that nothing in this one asks for</td><td>150</td>
+ *       <td>15</td></tr>
  *   <tr><td>five minutes squeezed out of an exercise</td><td>100</td><td>10</td></tr>
  *   <tr><td>five minutes more than an exercise usually takes</td><td>50</td><td>5</td></tr>
  *   <tr><td>five minutes too many or too few in a phase</td><td>25</td><td>2½</td></tr>
@@ -66,10 +68,28 @@ final class ExchangeRates {
   static final int EACH = 50;
 
   /** Points for an exercise that does not lead to the goal; see {@link Purpose}. */
-  static final int BESIDE_THE_POINT = 300;
+  static final int BESIDE_THE_POINT = 600;
+
+  /** Points for an exercise that is of some use for any goal, but that nothing here asks for. */
+  static final int NOT_ASKED_FOR = 150;
 
   /** Work products that say nothing of what they are about: any list is one. */
   static final Set<String> OF_ANY_MATTER = Set.of("items");
+
+  /** Work products with which a group has found the words, or chosen among what it gathered. */
+  static final Set<String> PICKED = Set.of("question", "shortlist", "ranking", "decision");
+
+  /** Work products on which a group can go on in the phase that must leave them. */
+  static final Set<String> GOES_ON = Set.of("ranking", "decision");
+
+  /** Work products that criteria are good for. */
+  static final Set<String> BY_CRITERIA = Set.of("ranking", "decision");
+
+  /** Work products that help to choose, and are of no use afterwards. */
+  static final Set<String> BEFORE_PICKING = Set.of("themes", "criteria");
+
+  /** Work products that can only be made when all is done. */
+  static final Set<String> AT_THE_CLOSE = Set.of("feedback");
 
   /** Points for each minute under the usual length: people feel hurried. */
   static final int SQUEEZED = 20;

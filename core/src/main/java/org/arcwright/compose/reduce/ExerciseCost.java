@@ -70,9 +70,12 @@ final class ExerciseCost {
     int fit = exercise.in(mode).fit();
     tally.add(ExchangeRates.EACH, "each exercise has to be explained");
     tally.add(ExchangeRates.suitability(fit), fit == 2 ? works : withEffort);
-    if (!purpose.isServedBy(allowed)) {
-      tally.add(ExchangeRates.BESIDE_THE_POINT, "beside the point of the goal");
-    }
+    int price = purpose.price(allowed);
+    tally.add(
+        price,
+        price == ExchangeRates.NOT_ASKED_FOR
+            ? "of some use, but nothing in the goal asks for it"
+            : "beside the point of the goal");
     if (usedLastTime.contains(exercise.id())) {
       tally.add(ExchangeRates.USED_LAST_TIME, "used last time");
     }

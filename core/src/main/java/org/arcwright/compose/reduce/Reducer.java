@@ -85,7 +85,7 @@ public final class Reducer {
     dropUnreachable(allowed);
     Set<String> products = relevant(allowed);
     ExerciseCost cost = new ExerciseCost(brief, new Purpose(goal, given, allowed));
-    Placement placement = new Placement(goal.arc());
+    Placement placement = new Placement(goal.arc(), given, allowed);
     List<Candidate> candidates = candidates(allowed, products, placement, cost);
     Supply supply = new Supply(candidates, timing.grid(), timing.stretch().max());
     leftOut.putAll(own.tooLong());

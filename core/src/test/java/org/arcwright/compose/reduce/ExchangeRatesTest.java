@@ -41,11 +41,11 @@ class ExchangeRatesTest {
   }
 
   @Test
-  void an_exercise_beside_the_point_is_as_bad_as_half_an_hour_one_level_off() {
+  void an_exercise_beside_the_point_is_as_bad_as_an_hour_one_level_off() {
     SampleExercise opinions =
         SampleExercise.of("sample", Kind.DIVERGENT, 10, 15, 20, "introductions");
 
-    assertThat(extra(brief(90), opinions)).isEqualTo(levelOff(30));
+    assertThat(extra(brief(90), opinions)).isEqualTo(levelOff(60));
   }
 
   @Test

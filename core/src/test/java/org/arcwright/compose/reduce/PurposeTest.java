@@ -40,8 +40,27 @@ class PurposeTest {
   }
 
   @Test
-  void groups_of_ideas_are_of_use_on_any_way() {
-    assertThat(serving(GROUPING)).containsExactly(GROUPING);
+  void what_only_exercises_of_the_same_kind_need_is_not() {
+    Exercise reports =
+        SampleExercise.of("reports", Kind.DECISION, 5, 5, 5, "decision").needs("actions").build();
+    Exercise actions = SampleExercise.of("actions", Kind.DECISION, 5, 5, 5, "actions").build();
+
+    assertThat(serving(reports, actions)).containsExactly(reports);
+  }
+
+  @Test
+  void what_goes_on_from_the_choice_in_its_phase_is_to_the_point() {
+    Exercise plan =
+        SampleExercise.of("plan", Kind.DECISION, 5, 5, 5, "actions").needs("decision").build();
+
+    assertThat(serving(plan)).containsExactly(plan);
+  }
+
+  @Test
+  void groups_of_ideas_and_criteria_are_of_some_use_where_something_is_chosen() {
+    assertThat(price(GROUPING)).isEqualTo(ExchangeRates.NOT_ASKED_FOR);
+    assertThat(price(convergent("measures", "criteria"))).isEqualTo(ExchangeRates.NOT_ASKED_FOR);
+    assertThat(price(CAUSES)).isEqualTo(ExchangeRates.BESIDE_THE_POINT);
   }
 
   @Test
@@ -63,7 +82,15 @@ class PurposeTest {
             .map(exercise -> Allowed.of(exercise, Lengths.of(exercise.minutes(8), 5, 60)))
             .toList();
     Purpose purpose = new Purpose(Sample.goal(), Set.of("question"), allowed);
-    return allowed.stream().filter(purpose::isServedBy).map(Allowed::exercise).toList();
+    return allowed.stream()
+        .filter(exercise -> purpose.price(exercise) == 0)
+        .map(Allowed::exercise)
+        .toList();
+  }
+
+  private static int price(Exercise exercise) {
+    Allowed allowed = Allowed.of(exercise, Lengths.of(exercise.minutes(8), 5, 60));
+    return new Purpose(Sample.goal(), Set.of("question"), List.of(allowed)).price(allowed);
   }
 
   private static Exercise divergent(String id, String... yields) {
