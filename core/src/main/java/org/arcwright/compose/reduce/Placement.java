@@ -15,7 +15,8 @@ import org.arcwright.catalog.Phase;
  * In which phases an exercise may stand. A phase takes the kinds that it names; where several
  * phases take the same kind, an exercise stands where it is of use and nowhere else, so that people
  * do not introduce themselves after three hours, settle on a shortlist while they are still
- * sorting, sort what they have voted on, or speak of how the workshop went before it began. In turn:
+ * sorting, sort what they have voted on, or speak of how the workshop went before it began. In
+ * turn:
  *
  * <ol>
  *   <li>where it leaves what the phase must leave;
