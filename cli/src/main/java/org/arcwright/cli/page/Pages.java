@@ -25,7 +25,8 @@ import org.arcwright.cli.words.Language;
  */
 public final class Pages {
   /** The templates whose place others may take. */
-  public static final List<String> TEMPLATES = List.of("page.ftlh", "blocks.ftlh", "sheet.ftlh");
+  public static final List<String> TEMPLATES =
+      List.of("page.ftlh", "blocks.ftlh", "sheet.ftlh", "run-sheet.ftlh");
 
   private static final String SHEET = "sheet.ftlh";
 

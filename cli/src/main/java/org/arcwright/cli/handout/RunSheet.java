@@ -1,0 +1,288 @@
+package org.arcwright.cli.handout;
+
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.arcwright.agenda.Agenda;
+import org.arcwright.agenda.AgendaItem;
+import org.arcwright.agenda.AgendaItem.Activity;
+import org.arcwright.agenda.AgendaItem.Pause;
+import org.arcwright.catalog.Exercise;
+import org.arcwright.catalog.Format;
+import org.arcwright.catalog.Mode;
+import org.arcwright.catalog.Split;
+import org.arcwright.catalog.Step;
+import org.arcwright.cli.page.Block;
+import org.arcwright.cli.page.Block.Facts;
+import org.arcwright.cli.page.Block.Part;
+import org.arcwright.cli.page.Block.Picture;
+import org.arcwright.cli.page.Block.Point;
+import org.arcwright.cli.page.Block.Points;
+import org.arcwright.cli.page.Block.Room;
+import org.arcwright.cli.page.Block.Steps;
+import org.arcwright.cli.page.Block.Words;
+import org.arcwright.cli.page.Pages;
+import org.arcwright.cli.page.Resource;
+import org.arcwright.cli.page.Sheet;
+import org.arcwright.cli.picture.ArcPicture;
+import org.arcwright.cli.picture.ArcPicture.Size;
+import org.arcwright.cli.words.Language;
+
+/**
+ * What the facilitator runs the day from: times, words to begin with, steps with their minutes for
+ * so many people, cues and cautions. The page knows the clock.
+ */
+public final class RunSheet {
+  private static final String TEMPLATE = "run-sheet.ftlh";
+
+  private final Workshop workshop;
+  private final Language language;
+  private final Agenda agenda;
+
+  /**
+   * An item of the day.
+   *
+   * @param id of the item within the page
+   * @param title with its number
+   * @param span from when to when
+   * @param from minutes from the start
+   * @param minutes how long
+   * @param before what stands above the steps
+   * @param steps what is done, in order
+   * @param after what stands below the steps
+   */
+  public record Item(
+      String id,
+      String title,
+      String span,
+      long from,
+      long minutes,
+      List<Block> before,
+      List<Timed> steps,
+      List<Block> after) {}
+
+  /**
+   * A step.
+   *
+   * @param label minutes, who speaks and how people sit
+   * @param text what is done
+   * @param seconds how long
+   */
+  public record Timed(String label, String text, long seconds) {}
+
+  private RunSheet(Workshop workshop) {
+    this.workshop = workshop;
+    this.language = workshop.language();
+    this.agenda = workshop.agenda();
+  }
+
+  /** The sheet for paper and for Markdown. */
+  public static Sheet of(Workshop workshop) {
+    RunSheet run = new RunSheet(workshop);
+    List<Block> blocks = new ArrayList<>();
+    for (Item item : run.items()) {
+      List<Block> content = new ArrayList<>(item.before());
+      if (!item.steps().isEmpty()) {
+        content.add(
+            new Steps(item.steps().stream().map(s -> Point.of(s.label(), s.text())).toList()));
+      }
+      content.addAll(item.after());
+      String title = run.language.say("run.item", item.span(), item.title());
+      blocks.add(new Part(item.id(), title, false, content));
+    }
+    blocks.add(run.parkingLot());
+    return run.sheet(blocks);
+  }
+
+  /** The page that knows the clock. */
+  public static String html(Workshop workshop, Pages pages) {
+    RunSheet run = new RunSheet(workshop);
+    Map<String, Object> more =
+        Map.of(
+            "items",
+            run.items(),
+            "picture",
+            new Picture(
+                ArcPicture.draw(run.agenda, run.language, "arc-", Size.LARGE, run.agenda.cap()),
+                List.of()),
+            "lot",
+            run.parkingLot(),
+            "begins",
+            run.agenda
+                .start()
+                .map(start -> String.valueOf(start.toInstant().toEpochMilli()))
+                .orElse(""));
+    return pages.html(TEMPLATE, run.sheet(List.of()), Resource.text("run-sheet.js"), more);
+  }
+
+  private Sheet sheet(List<Block> blocks) {
+    return new Sheet(agenda.title(), language.say("run.kicker"), workshop.facts(), blocks);
+  }
+
+  private Part parkingLot() {
+    return Part.of(
+        "parking-lot",
+        language.say("run.parking-lot"),
+        new Room(language.say("run.parking-lot.how"), 5));
+  }
+
+  private List<Item> items() {
+    List<Item> items = new ArrayList<>();
+    int number = 0;
+    for (AgendaItem item : agenda.items()) {
+      if (item instanceof Activity activity) {
+        items.add(activity(activity, ++number, items.size()));
+      } else if (item instanceof Pause pause) {
+        String title = language.say(pause.meal() ? "pause.meal" : "pause.break");
+        items.add(
+            item(
+                language.capital(title),
+                item,
+                items.size(),
+                List.of(new Block.Text(language.say("run.pause.how"))),
+                List.of(),
+                List.of()));
+      }
+    }
+    return items;
+  }
+
+  private Item item(
+      String title,
+      AgendaItem item,
+      int index,
+      List<Block> before,
+      List<Timed> steps,
+      List<Block> after) {
+    return new Item(
+        "item-" + (index + 1),
+        title,
+        workshop.hours().span(item.start(), item.end()),
+        item.start().toMinutes(),
+        item.length().toMinutes(),
+        before,
+        steps,
+        after);
+  }
+
+  private Item activity(Activity activity, int number, int index) {
+    String title = language.say("agenda.numbered", number, activity.title());
+    Optional<Exercise> known = workshop.exercise(activity);
+    if (known.isEmpty()) {
+      return item(
+          title,
+          activity,
+          index,
+          List.of(new Block.Text(language.say("run.own"))),
+          List.of(),
+          List.of());
+    }
+    Exercise exercise = known.get();
+    return item(
+        title,
+        activity,
+        index,
+        before(activity, exercise),
+        steps(activity, exercise),
+        after(exercise));
+  }
+
+  private List<Block> before(Activity activity, Exercise exercise) {
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(new Block.Text(exercise.purpose()));
+    List<Point> facts = new ArrayList<>();
+    facts.add(
+        Point.of(
+            language.say("run.kind"),
+            activity.kind().map(kind -> language.name("kind", kind)).orElse("")));
+    groups(exercise).ifPresent(groups -> facts.add(Point.of(language.say("run.groups"), groups)));
+    List<String> tools = exercise.in(agenda.mode()).tools().stream().map(workshop::tool).toList();
+    if (!tools.isEmpty()) {
+      facts.add(Point.of(language.say("run.producer"), language.list(tools)));
+    }
+    if (!exercise.notes().materials().isEmpty()) {
+      facts.add(
+          Point.of(language.say("run.ready"), String.join(". ", exercise.notes().materials())));
+    }
+    facts.add(Point.of(language.say("run.here"), exercise.in(agenda.mode()).adaptation()));
+    blocks.add(new Facts(facts));
+    List<String> cautions = exercise.cautions(agenda.mode());
+    if (!cautions.isEmpty()) {
+      String out =
+          exercise.care().optOut().map(o -> " " + language.say("care.opt-out", o)).orElse("");
+      blocks.add(new Block.Note(language.say("care.title"), String.join(" ", cautions) + out));
+    }
+    blocks.add(new Words(List.of(exercise.opening())));
+    return blocks;
+  }
+
+  /** The groups that so many people make, worked out. */
+  private Optional<String> groups(Exercise exercise) {
+    boolean pairs = exercise.steps().stream().anyMatch(step -> step.format() == Format.PAIRS);
+    Optional<Split> split =
+        exercise
+            .breakout()
+            .map(size -> size.split(agenda.people()))
+            .or(() -> pairs ? Optional.of(Split.pairs(agenda.people())) : Optional.empty());
+    return split.map(
+        s ->
+            s.larger() == 0
+                ? language.say("run.groups.even", s.groups(), s.smaller())
+                : language.say(
+                    "run.groups.uneven",
+                    s.groups(),
+                    s.groups() - s.larger(),
+                    s.smaller(),
+                    s.larger(),
+                    s.smaller() + 1));
+  }
+
+  /**
+   * The steps in half minutes, stretched or squeezed to the time that the agenda gives; rounding
+   * never loses any of it.
+   */
+  private List<Timed> steps(Activity activity, Exercise exercise) {
+    double all = 0;
+    for (Step step : exercise.steps()) {
+      all += seconds(step, exercise);
+    }
+    List<Timed> timed = new ArrayList<>();
+    double sofar = 0;
+    long before = 0;
+    for (Step step : exercise.steps()) {
+      sofar += seconds(step, exercise);
+      long until = all == 0 ? 0 : Math.round(activity.length().toSeconds() * sofar / all / 30) * 30;
+      String label =
+          language.say(
+              "run.step",
+              (until - before) / 60.0,
+              language.name("speaker", step.speaker()),
+              language.name("format", step.format()));
+      timed.add(new Timed(label, step.text(), until - before));
+      before = until;
+    }
+    return timed;
+  }
+
+  private double seconds(Step step, Exercise exercise) {
+    Duration typical = step.minutes().typical();
+    return (double) typical.toSeconds() * step.times(agenda.people(), exercise.breakout());
+  }
+
+  private List<Block> after(Exercise exercise) {
+    List<Point> cues = new ArrayList<>();
+    if (exercise.steps().stream().anyMatch(step -> step.format() == Format.SOLO)) {
+      cues.add(Point.of(language.say("run.cue.music")));
+    }
+    if (exercise.openness() > 0 && agenda.mode() != Mode.IN_PERSON) {
+      cues.add(Point.of(language.say("run.cue.camera")));
+    }
+    exercise.notes().watch().forEach(watch -> cues.add(Point.of(language.say("run.watch"), watch)));
+    exercise.notes().tips().forEach(tip -> cues.add(Point.of(language.say("run.tip"), tip)));
+    cues.add(Point.of(language.say("run.cue.ask")));
+    cues.add(Point.of(language.say("run.carry"), exercise.notes().carryOver()));
+    return List.of(new Points(cues));
+  }
+}

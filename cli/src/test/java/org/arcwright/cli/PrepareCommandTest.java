@@ -1,0 +1,145 @@
+package org.arcwright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import biweekly.Biweekly;
+import biweekly.component.VEvent;
+import java.io.IOException;
+import java.io.StringReader;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.List;
+import java.util.stream.Stream;
+import net.fortuna.ical4j.data.CalendarBuilder;
+import net.fortuna.ical4j.model.Calendar;
+import net.fortuna.ical4j.model.Component;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Everything a facilitator hands out, as it comes from the command line. */
+class PrepareCommandTest {
+  private static final String BRIEF =
+      """
+      title: %s
+      goal: generate-ideas
+      people: 5
+      mode: remote
+      cap: 90m
+      start: %s
+      zone: %s
+      """;
+
+  @TempDir Path folder;
+
+  private Path handouts(String title, String start, String zone, String... more)
+      throws IOException {
+    Path brief = Files.writeString(folder.resolve("b.yaml"), BRIEF.formatted(title, start, zone));
+    Path agenda = folder.resolve("a.json");
+    Run composed = Run.of("compose", brief.toString(), "--out", agenda.toString());
+    assertThat(composed.code()).as(composed.err()).isZero();
+    Run prepared = prepare(agenda, more);
+    assertThat(prepared.code()).as(prepared.err()).isZero();
+    return folder.resolve("out");
+  }
+
+  private Run prepare(Path agenda, String... more) {
+    return Run.of(
+        Stream.concat(
+                Stream.of("prepare", agenda.toString(), "--out", folder.resolve("out").toString()),
+                Stream.of(more))
+            .toArray(String[]::new));
+  }
+
+  @Test
+  void noPageAsksForAnythingFromElsewhere() throws IOException {
+    Path out = handouts("Ideas", "2027-03-02 09:00", "Europe/Vienna");
+
+    try (Stream<Path> files = Files.list(out)) {
+      List<Path> pages = files.filter(file -> file.toString().endsWith(".html")).toList();
+      assertThat(pages).hasSize(5);
+      for (Path file : pages) {
+        Document page = Jsoup.parse(Files.readString(file));
+        assertThat(page.select("meta[http-equiv=Content-Security-Policy]").attr("content"))
+            .startsWith("default-src 'none'");
+        assertThat(page.select("[src], link, iframe, object, [style], [onclick]")).isEmpty();
+        assertThat(page.select("[href]").eachAttr("href"))
+            .allMatch(link -> link.startsWith("#") || Files.exists(out.resolve(link)));
+      }
+    }
+  }
+
+  @Test
+  void aHostileTitleHarmsNothing() throws IOException {
+    String title = "'</title><script>alert(1)</script> ../../x \u202E \uD83D\uDE80 [a](b)'";
+    Path out = handouts(title, "2027-03-02 09:00", "Europe/Vienna", "--each-item");
+
+    Document page = Jsoup.parse(Files.readString(out.resolve("participants.html")));
+    assertThat(page.select("script")).isEmpty();
+    assertThat(page.title()).contains("<script>alert(1)</script>");
+    assertThat(Files.readString(out.resolve("participants.md"))).doesNotContain("<script>");
+    try (Stream<Path> beside = Files.list(folder)) {
+      assertThat(beside)
+          .extracting(file -> file.getFileName().toString())
+          .containsExactlyInAnyOrder("a.json", "b.yaml", "out");
+    }
+  }
+
+  /** Kolkata has half an hour; in Vienna the clock goes forward at 02:00 on 28 March 2027. */
+  @Test
+  void twoParsersReadTheSameHoursAlsoAcrossAChangeOfTheClock() throws Exception {
+    assertHours("2027-03-28 01:30", "Europe/Vienna", "2027-03-28T00:30:00Z");
+    assertHours("2027-03-02 09:00", "Asia/Kolkata", "2027-03-02T03:30:00Z");
+  }
+
+  private void assertHours(String start, String zone, String instant) throws Exception {
+    String title = "Ideen für die Zukunft, 未来のためのたくさんのアイデアを一緒に集めましょう、みんなで";
+    Path out = handouts(title, start, zone, "--each-item");
+    String text = Files.readString(out.resolve("agenda.ics"));
+
+    VEvent event = Biweekly.parse(text).first().getEvents().get(0);
+    assertThat(event.getDateStart().getValue().toInstant()).isEqualTo(Instant.parse(instant));
+    assertThat(event.getDateEnd().getValue().toInstant())
+        .isEqualTo(Instant.parse(instant).plusSeconds(90 * 60));
+    Calendar other = new CalendarBuilder().build(new StringReader(text));
+    net.fortuna.ical4j.model.component.VEvent same =
+        (net.fortuna.ical4j.model.component.VEvent) other.getComponents(Component.VEVENT).get(0);
+    assertThat(same.getSummary().getValue()).isEqualTo(title);
+    java.time.ZonedDateTime begin =
+        (java.time.ZonedDateTime) same.getDateTimeStart().orElseThrow().getDate();
+    assertThat(begin.toInstant()).isEqualTo(Instant.parse(instant));
+    assertThat(text.split("\r\n"))
+        .allMatch(line -> line.getBytes(java.nio.charset.StandardCharsets.UTF_8).length <= 75);
+  }
+
+  @Test
+  void anEventKeepsItsUidAndCountsItsChanges() throws IOException {
+    Path out = handouts("Ideas", "2027-03-02 09:00", "Europe/Vienna");
+    VEvent first = event(out);
+    VEvent again = event(handouts("Ideas", "2027-03-02 09:00", "Europe/Vienna"));
+    VEvent moved = event(handouts("Ideas", "2027-03-03 09:00", "Europe/Vienna"));
+
+    assertThat(List.of(again.getUid(), moved.getUid())).containsOnly(first.getUid());
+    assertThat(first.getSequence().getValue()).isZero();
+    assertThat(again.getSequence().getValue()).isZero();
+    assertThat(moved.getSequence().getValue()).isOne();
+  }
+
+  private static VEvent event(Path out) throws IOException {
+    return Biweekly.parse(Files.readString(out.resolve("agenda.ics"))).first().getEvents().get(0);
+  }
+
+  @Test
+  void aFolderThatHoldsAnythingElseIsLeftAlone() throws IOException {
+    Path out = handouts("Ideas", "2027-03-02 09:00", "Europe/Vienna");
+    Path own = Files.writeString(out.resolve("my-notes.txt"), "dear to me");
+
+    Run refused = prepare(folder.resolve("a.json"));
+
+    assertThat(refused.code()).isEqualTo(2);
+    assertThat(refused.err()).contains("my-notes.txt");
+    assertThat(own).hasContent("dear to me");
+  }
+}
