@@ -1,5 +1,6 @@
 package org.arcwright.cli;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import biweekly.Biweekly;
@@ -9,6 +10,7 @@ import java.io.StringReader;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.time.ZonedDateTime;
 import java.util.List;
 import java.util.stream.Stream;
 import net.fortuna.ical4j.data.CalendarBuilder;
@@ -107,11 +109,9 @@ class PrepareCommandTest {
     net.fortuna.ical4j.model.component.VEvent same =
         (net.fortuna.ical4j.model.component.VEvent) other.getComponents(Component.VEVENT).get(0);
     assertThat(same.getSummary().getValue()).isEqualTo(title);
-    java.time.ZonedDateTime begin =
-        (java.time.ZonedDateTime) same.getDateTimeStart().orElseThrow().getDate();
+    ZonedDateTime begin = (ZonedDateTime) same.getDateTimeStart().getDate();
     assertThat(begin.toInstant()).isEqualTo(Instant.parse(instant));
-    assertThat(text.split("\r\n"))
-        .allMatch(line -> line.getBytes(java.nio.charset.StandardCharsets.UTF_8).length <= 75);
+    assertThat(text.split("\r\n")).allMatch(line -> line.getBytes(UTF_8).length <= 75);
   }
 
   @Test

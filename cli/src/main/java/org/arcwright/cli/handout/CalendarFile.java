@@ -69,7 +69,7 @@ public final class CalendarFile {
     for (VEvent event : events(items)) {
       calendar.addEvent(event);
     }
-    return Biweekly.write(calendar).go();
+    return Folding.anew(Biweekly.write(calendar).go());
   }
 
   private List<VEvent> events(boolean items) {
