@@ -218,6 +218,17 @@ public final class Composer {
         new Remarks(reduction, agenda).on(findings), FiguresOf.items(reduction, items));
   }
 
+  /**
+   * What the exercises of an agenda, which may be written by hand, cost by themselves with a brief.
+   *
+   * @throws InvalidValueException if the brief names what the catalog does not have, or times that
+   *     cannot be planned
+   */
+  public List<Price> prices(Agenda agenda, Brief brief) {
+    Reduction reduction = steps.reduce(brief, catalog, () -> false);
+    return prices(reduction, AgendaReader.items(reduction, agenda));
+  }
+
   private static Proof proof(Solution solution, Duration time) {
     return new Proof(
         solution.status() == Solution.Status.OPTIMAL,

@@ -110,6 +110,12 @@ final class Draft {
     return this;
   }
 
+  /** Adds the wish that an exercise stays out. */
+  Draft leaveOut(String exercise) {
+    leaveOut.add(exercise);
+    return this;
+  }
+
   /** What has become of it. */
   Case draft() {
     return new Case(brief(), setAside);

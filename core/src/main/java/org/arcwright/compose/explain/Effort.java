@@ -42,9 +42,13 @@ final class Effort {
     return budget(left() / parts, timeLeft().dividedBy(parts));
   }
 
-  /** Whether to stop now. */
+  /** Whether to stop now: nothing is left, or somebody cancels, or the thread is interrupted. */
   boolean spent() {
-    return left() <= 0 || cancel.requested() || timeLeft().isZero();
+    return left() <= 0 || cancelled() || timeLeft().isZero();
+  }
+
+  private boolean cancelled() {
+    return cancel.requested() || Thread.currentThread().isInterrupted();
   }
 
   /** Counts the work of a search. */
@@ -57,7 +61,7 @@ final class Effort {
   Limit limit(int parts) {
     Budget part = part(parts);
     Instant end = clock.instant().plus(part.time());
-    return done -> done >= part.labels() || cancel.requested() || clock.instant().isAfter(end);
+    return done -> done >= part.labels() || cancelled() || clock.instant().isAfter(end);
   }
 
   Cancel cancel() {

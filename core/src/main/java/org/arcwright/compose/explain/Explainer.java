@@ -58,6 +58,24 @@ public final class Explainer {
     return new Mediation(brief, catalog, answer.instance().grid(), effort, clock).clash();
   }
 
+  /** As {@link #whyThis(Brief, Composed, Budget, Cancel)}; nobody cancels. */
+  public WhyThis whyThis(Brief brief, Composed composed, Budget budget) {
+    return whyThis(brief, composed, budget, Cancel.NEVER);
+  }
+
+  /**
+   * Tells for each exercise of an agenda what it takes over and hands on, where it stands, and the
+   * next best in its place: of all others that fit there with all else as it is, the one that makes
+   * the cheapest agenda, which is exact and takes no search. Only where none fits, the best agenda
+   * without the exercise is composed. Looks at candidates times lengths times exercises.
+   *
+   * @param composed the composer's answer to that brief
+   */
+  public WhyThis whyThis(Brief brief, Composed composed, Budget budget, Cancel cancel) {
+    Effort effort = Effort.of(budget, cancel, clock);
+    return new Reasons(brief, catalog, composed.agenda(), effort, clock).all();
+  }
+
   /** As {@link #whyNot(Brief, Agenda, String, Budget, Cancel)}; nobody cancels. */
   public WhyNot whyNot(Brief brief, Agenda agenda, String exercise, Budget budget) {
     return whyNot(brief, agenda, exercise, budget, Cancel.NEVER);
