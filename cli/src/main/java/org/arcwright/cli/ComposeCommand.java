@@ -34,12 +34,15 @@ import org.arcwright.compose.LeastBuffer;
 import org.arcwright.compose.Options;
 import org.arcwright.compose.explain.Clash;
 import org.arcwright.compose.explain.Explainer;
+import org.arcwright.compose.explain.WhyThis;
 import org.arcwright.compose.search.OptionRule;
 import org.arcwright.forecast.Forecaster;
 import org.arcwright.format.AgendaFormat;
 import org.arcwright.format.BriefFormat;
+import org.arcwright.format.CompositionFormat;
 import org.arcwright.format.InstanceFormat;
 import org.arcwright.format.OptionsFormat;
+import org.arcwright.format.WhyThisFormat;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -88,6 +91,13 @@ final class ComposeCommand implements Callable<Integer> {
               + " says; exit code 1 if no agenda does")
   private Optional<Integer> confidence = Optional.empty();
 
+  @Option(
+      names = "--why",
+      description =
+          "say of each exercise what it takes over and hands on, why it is where it is, and the"
+              + " next best in its place")
+  private boolean why;
+
   @Option(names = "--left-out", description = "list every exercise that was left out, and why")
   private boolean leftOut;
 
@@ -117,9 +127,8 @@ final class ComposeCommand implements Callable<Integer> {
     Brief brief = BriefFormat.read(briefFile, catalog);
     Instant begin = CLOCK.instant();
     Optional<OptionRule> rule = options.rule();
-    if (rule.isPresent() && confidence.isPresent()) {
-      throw new Refusal("arcwright: --options and --confidence do not go together; give one");
-    }
+    refuseTogether(rule.isPresent() && confidence.isPresent(), "--options", "--confidence");
+    refuseTogether(rule.isPresent() && why, "--options", "--why");
     if (rule.isPresent()) {
       return choose(brief, catalog, rule.get(), begin, outFile, instanceFile);
     }
@@ -129,10 +138,17 @@ final class ComposeCommand implements Callable<Integer> {
       instanceFile.ifPresent(file -> file.write(InstanceFormat.write(composition.instance())));
       Optional<Sureness> sureness =
           confidence.map(wanted -> sureness(wanted, found, composed.agenda()));
-      write(new Answer(found.brief(), catalog, composed, sureness), outFile);
+      Optional<WhyThis> each = why(found.brief(), composed, catalog, begin);
+      write(new Answer(found.brief(), catalog, composed, sureness, each), outFile);
       return found.reached() ? Exit.DONE : Exit.NEGATIVE;
     }
     return none(found.brief(), composition, catalog, begin, outFile, instanceFile);
+  }
+
+  private static void refuseTogether(boolean both, String one, String other) {
+    if (both) {
+      throw new Refusal("arcwright: " + one + " and " + other + " do not go together; give one");
+    }
   }
 
   private Budget allowed() {
@@ -185,7 +201,17 @@ final class ComposeCommand implements Callable<Integer> {
       Optional<WholeFile> outFile,
       Optional<WholeFile> instanceFile) {
     instanceFile.ifPresent(file -> file.write(InstanceFormat.write(composition.instance())));
-    writeNone(composition, clash(brief, composition, catalog, begin), catalog);
+    Optional<Clash> clash = clash(brief, composition, catalog, begin);
+    if (format.filter(form -> form == Output.JSON).isPresent()) {
+      terminal
+          .out()
+          .print(
+              clash
+                  .map(found -> CompositionFormat.write(composition, found))
+                  .orElseGet(() -> CompositionFormat.write(composition)));
+    } else {
+      terminal.out().print(NoAgenda.write(composition, clash, catalog, terminal.width(), leftOut));
+    }
     outFile.ifPresent(file -> terminal.err().println("Nothing written to " + file.path() + "."));
     return Exit.NEGATIVE;
   }
@@ -241,7 +267,13 @@ final class ComposeCommand implements Callable<Integer> {
     return switch (form()) {
       case TEXT -> TextDocument.write(answer, marks, style, width, leftOut);
       case JSON ->
-          AgendaFormat.write(answer.composed().agenda(), answer.brief(), answer.composed().proof());
+          answer
+              .why()
+              .map(each -> WhyThisFormat.write(each, answer.brief()))
+              .orElseGet(
+                  () ->
+                      AgendaFormat.write(
+                          answer.composed().agenda(), answer.brief(), answer.composed().proof()));
       case MARKDOWN -> MarkdownDocument.write(answer);
       case HTML -> pages.html(AgendaSheet.of(workshop(answer), why(answer)));
     };
@@ -261,11 +293,27 @@ final class ComposeCommand implements Callable<Integer> {
     return format.or(() -> out.flatMap(file -> Output.ofFile(file.toString()))).orElse(Output.TEXT);
   }
 
+  /** Why each exercise is in its place, looked for with what is left of the budget. */
+  private Optional<WhyThis> why(Brief brief, Composed composed, Catalog catalog, Instant begin) {
+    Duration left = left(begin);
+    Budget rest = Budget.of(left.isZero() ? Duration.ofNanos(1) : left);
+    return why
+        ? Optional.of(
+            Progress.during(
+                terminal, left, () -> Explainer.of(catalog).whyThis(brief, composed, rest)))
+        : Optional.empty();
+  }
+
+  private Duration left(Instant begin) {
+    Duration left = budget.time().minus(Duration.between(begin, CLOCK.instant()));
+    return left.isNegative() ? Duration.ZERO : left;
+  }
+
   /** What clashes where nothing fits, looked for with what is left of the budget. */
   private Optional<Clash> clash(
       Brief brief, Composition composition, Catalog catalog, Instant begin) {
-    Duration left = budget.time().minus(Duration.between(begin, CLOCK.instant()));
-    if (!(composition instanceof NothingFits nothing) || left.isNegative() || left.isZero()) {
+    Duration left = left(begin);
+    if (!(composition instanceof NothingFits nothing) || left.isZero()) {
       return Optional.empty();
     }
     return Optional.of(
@@ -273,9 +321,5 @@ final class ComposeCommand implements Callable<Integer> {
             terminal,
             left,
             () -> Explainer.of(catalog).whyNothingFits(brief, nothing, Budget.of(left))));
-  }
-
-  private void writeNone(Composition composition, Optional<Clash> clash, Catalog catalog) {
-    terminal.out().print(NoAgenda.write(composition, clash, catalog, terminal.width(), leftOut));
   }
 }

@@ -31,8 +31,8 @@ final class SchemaCommand implements Callable<Integer> {
       paramLabel = "FILE",
       converter = Kind.class,
       description =
-          "exercise, goal, brief, agenda, composition, options, review, forecast, log, problems,"
-              + " instance, solution or verdict")
+          "exercise, goal, brief, agenda, composition, options, clash, why-not, why-this, review,"
+              + " forecast, log, problems, instance, solution or verdict")
   private Schema schema = Schema.EXERCISE;
 
   private final Terminal terminal;

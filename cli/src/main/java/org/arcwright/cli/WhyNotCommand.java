@@ -16,6 +16,7 @@ import org.arcwright.compose.Review;
 import org.arcwright.compose.explain.Explainer;
 import org.arcwright.compose.explain.WhyNot;
 import org.arcwright.format.BriefFormat;
+import org.arcwright.format.WhyNotFormat;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
@@ -38,6 +39,8 @@ final class WhyNotCommand implements Callable<Integer> {
   @Parameters(index = "2..*", hidden = true)
   private List<Path> more = new ArrayList<>();
 
+  @Mixin private FormOption form = new FormOption();
+
   @Mixin private CatalogOption catalogs = new CatalogOption();
 
   @Mixin private BudgetOption budget = new BudgetOption();
@@ -57,19 +60,37 @@ final class WhyNotCommand implements Callable<Integer> {
     Agenda agenda = read.agenda();
     String id = Wanted.exercise(layers, exercise).id();
     WhyNot answer = read.asking(() -> answer(brief, agenda, id, catalog));
-    OptionalInt line =
-        answer instanceof WhyNot.RuledOut ruled && input.briefFile().isPresent()
-            ? BriefFormat.line(input.briefFile().get(), ruled.field(), id)
-            : OptionalInt.empty();
     Review review = Composer.of(catalog).check(agenda, brief);
     if (!review.fits()) {
       terminal.err().println("This agenda does not keep to its brief; check says where.");
     }
-    WhyNotPage page = new WhyNotPage(id, agenda, review.figures(), catalog, terminal.width());
-    terminal.out().print(page.write(answer, input.briefName(), line));
+    terminal
+        .out()
+        .print(
+            form.isJson()
+                ? WhyNotFormat.write(answer)
+                : page(id, agenda, review, brief, catalog)
+                    .write(answer, input.briefFile().map(Path::toString), line(answer, id)));
     return answer instanceof WhyNot.IsIn || answer instanceof WhyNot.Possible
         ? Exit.DONE
         : Exit.NEGATIVE;
+  }
+
+  private WhyNotPage page(String id, Agenda agenda, Review review, Brief brief, Catalog catalog) {
+    return new WhyNotPage(
+        id,
+        agenda,
+        review.figures(),
+        Composer.of(catalog).prices(agenda, brief),
+        catalog,
+        terminal.width());
+  }
+
+  /** The line of the brief that rules the exercise out, if it is a file of its own. */
+  private OptionalInt line(WhyNot answer, String id) {
+    return answer instanceof WhyNot.RuledOut ruled && input.briefFile().isPresent()
+        ? BriefFormat.line(input.briefFile().get(), ruled.field(), id)
+        : OptionalInt.empty();
   }
 
   private WhyNot answer(Brief brief, Agenda agenda, String id, Catalog catalog) {

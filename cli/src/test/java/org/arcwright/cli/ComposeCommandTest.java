@@ -9,6 +9,10 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.arcwright.format.AgendaFormat;
 import org.arcwright.format.InstanceFormat;
+import org.arcwright.compose.Composition;
+import org.arcwright.compose.explain.WhyThis;
+import org.arcwright.format.CompositionFormat;
+import org.arcwright.format.WhyThisFormat;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -114,6 +118,34 @@ class ComposeCommandTest {
         .contains("\n 1. ", " more: ", "In the brief: cap: ", "Then: 09:00 ");
     assertThat(run.err()).isEqualTo("Nothing written to " + out + ".\n");
     assertThat(out).doesNotExist();
+  }
+
+  @Test
+  void saysWhyNothingFitsInJsonToWhoAsksForJson() throws IOException {
+    brief = Briefs.write(folder, Briefs.SHORT.replace("cap: 75m", "cap: 15m"));
+
+    Run run = Run.of("compose", brief, "--format", "json");
+
+    assertThat(run.code()).isEqualTo(Exit.NEGATIVE);
+    assertThat(CompositionFormat.read("out.json", run.out()))
+        .isInstanceOf(Composition.NothingFits.class);
+    assertThat(run.out()).contains("\"clash\"", "\"arcwright-clash\"");
+  }
+
+  @Test
+  void saysOfEachExerciseWhyItIsInItsPlace() {
+    Run text = Run.of("compose", brief, "--why");
+    Run markdown = Run.of("compose", brief, "--why", "--format", "markdown");
+    Run json = Run.of("compose", brief, "--why", "--format", "json");
+
+    assertThat(text.out())
+        .contains("\nWhy each exercise is in its place\n1. ", "Next best in its place: ");
+    assertThat(text.out().lines()).allMatch(line -> line.length() <= 80);
+    assertThat(markdown.out()).contains("\n## Why each exercise is in its place\n\n**1. ");
+    WhyThis why = WhyThisFormat.read("out.json", json.out());
+    assertThat(why.reasons()).hasSameSizeAs(why.agenda().activities());
+    assertThat(Run.of("compose", brief, "--why", "--options", 2).err())
+        .contains("--options and --why do not go together");
   }
 
   @Test

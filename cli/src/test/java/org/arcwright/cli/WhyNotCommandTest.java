@@ -4,6 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
+import org.arcwright.compose.LeftOut;
+import org.arcwright.compose.explain.Clash;
+import org.arcwright.compose.explain.WhyNot;
+import org.arcwright.format.WhyNotFormat;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -27,8 +32,8 @@ class WhyNotCommandTest {
     assertThat(run.code()).isEqualTo(Exit.NEGATIVE);
     assertThat(run.out())
         .isEqualToNormalizingWhitespace(
-            "\"Premortem\" is ruled out: left out by the brief. That is wishes.leave-out in the"
-                + " brief: "
+            "\"Premortem\" is ruled out: left out by the brief. In the brief that is"
+                + " wishes.leave-out: "
                 + brief
                 + ", line 8.");
     assertThat(run.err()).isEmpty();
@@ -40,6 +45,29 @@ class WhyNotCommandTest {
 
     assertThat(run.code()).as(run.out() + run.err()).isLessThanOrEqualTo(Exit.NEGATIVE);
     assertThat(run.out()).contains("\"Dot voting\"").doesNotContain("label", "instance");
+  }
+
+  @Test
+  void takesTheBriefThatTheAgendaCarries() {
+    Run run = Run.of("why-not", agenda, "premortem");
+
+    assertThat(run.out())
+        .isEqualToNormalizingWhitespace(
+            "\"Premortem\" is ruled out: left out by the brief. In the brief that is"
+                + " wishes.leave-out.");
+  }
+
+  @Test
+  void answersInJsonToo() {
+    Run run = Run.of("why-not", agenda, "premortem", "--format", "json");
+
+    assertThat(run.code()).isEqualTo(Exit.NEGATIVE);
+    assertThat(WhyNotFormat.read("out.json", run.out()))
+        .isEqualTo(
+            new WhyNot.RuledOut(
+                new LeftOut("premortem", "left out by the brief"),
+                "wishes.leave-out",
+                new Clash(List.of(), List.of(), true)));
   }
 
   @Test

@@ -128,7 +128,7 @@ final class AgendaReader {
 
   private Optional<AgendaItem> item(Node node) {
     boolean pause = node instanceof Mapping mapping && mapping.find("break").isPresent();
-    Optional<AgendaItem> item = pause ? pause(node) : activity(node);
+    Optional<AgendaItem> item = pause ? pause(node) : activity(node).map(activity -> activity);
     item.ifPresent(i -> end = i.end());
     return item;
   }
@@ -141,7 +141,12 @@ final class AgendaReader {
     return fields.build(() -> new Pause(start, length.orElseThrow(), kind == BreakKind.MEAL));
   }
 
-  private Optional<AgendaItem> activity(Node node) {
+  /** An exercise or own item by itself. */
+  static Optional<Activity> activity(Node node, Faults faults) {
+    return new AgendaReader(faults).activity(node);
+  }
+
+  private Optional<Activity> activity(Node node) {
     Fields fields = Fields.of(node, "item", ACTIVITY, faults);
     String exercise = fields.text("exercise");
     String title = fields.text("title");

@@ -34,7 +34,7 @@ final class AgendaWriter {
     return new Branch().put("name", phase.name()).put("title", phase.title()).end();
   }
 
-  private static Node tree(AgendaItem item) {
+  static Node tree(AgendaItem item) {
     Branch branch = new Branch();
     if (item instanceof Pause pause) {
       BreakKind kind = pause.meal() ? BreakKind.MEAL : BreakKind.ORDINARY;

@@ -176,7 +176,8 @@ final class BriefTimes {
     return meal(node, faults).map(List::of).orElse(List.of());
   }
 
-  private Optional<Meal> meal(Node node, Faults all) {
+  /** One meal. */
+  Optional<Meal> meal(Node node, Faults all) {
     Fields own = Fields.of(node, "meal", MEAL, all);
     Optional<Range> at = own.required("at").flatMap(this::window);
     Optional<Duration> length =

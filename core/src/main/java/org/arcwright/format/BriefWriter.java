@@ -73,7 +73,7 @@ final class BriefWriter {
     return Times.text(from) + ".." + Times.text(to);
   }
 
-  private static Node tree(Meal meal) {
+  static Node tree(Meal meal) {
     return new Branch()
         .put("at", range(meal.earliest(), meal.latest()))
         .put("minutes", Times.minutes(meal.length()))
@@ -110,7 +110,7 @@ final class BriefWriter {
     return new Branch().put("exercise", pin.exercise()).put("at", text(pin.at())).end();
   }
 
-  private static Node tree(OwnItem item) {
+  static Node tree(OwnItem item) {
     return new Branch()
         .put("id", item.id())
         .put("title", item.title())
@@ -122,7 +122,7 @@ final class BriefWriter {
         .end();
   }
 
-  private static String text(Moment moment) {
+  static String text(Moment moment) {
     if (moment instanceof Moment.Clock clock) {
       return clock.time().toString();
     }

@@ -2,6 +2,7 @@ package org.arcwright.format;
 
 import java.nio.file.Path;
 import org.arcwright.compose.Composition;
+import org.arcwright.compose.explain.Clash;
 import org.arcwright.format.tree.JsonWriter;
 
 /**
@@ -48,5 +49,14 @@ public final class CompositionFormat {
   /** The answer in JSON. */
   public static String write(Composition answer) {
     return JsonWriter.write(CompositionWriter.tree(answer));
+  }
+
+  /**
+   * The answer in JSON, and what clashes under {@code clash}, which readers of compositions pass
+   * over; see {@link ClashFormat}.
+   */
+  public static String write(Composition answer, Clash clash) {
+    return JsonWriter.write(
+        CompositionWriter.branch(answer).put("clash", ClashFormat.tree(clash)).end());
   }
 }

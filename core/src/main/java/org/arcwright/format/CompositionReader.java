@@ -31,7 +31,8 @@ final class CompositionReader {
           "bound: 120",
           "labels: 900",
           "leftOut: []",
-          "instance");
+          "instance",
+          "clash");
   private static final Keys PRICE =
       Keys.of("exercise: \"dot-voting\"", "why: \"used last time\"", "points: 500");
   private static final Keys LEFT_OUT =

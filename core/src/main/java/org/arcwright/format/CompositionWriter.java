@@ -15,6 +15,10 @@ final class CompositionWriter {
   private CompositionWriter() {}
 
   static Node tree(Composition answer) {
+    return branch(answer).end();
+  }
+
+  static Branch branch(Composition answer) {
     Branch branch = Header.COMPOSITION.begin();
     if (answer instanceof Composed composed) {
       branch
@@ -31,8 +35,7 @@ final class CompositionWriter {
     }
     return branch
         .put("leftOut", Branch.list(answer.leftOut(), CompositionWriter::tree))
-        .put("instance", InstanceFormat.tree(answer.instance()))
-        .end();
+        .put("instance", InstanceFormat.tree(answer.instance()));
   }
 
   static Node tree(Price price) {

@@ -33,6 +33,12 @@ public enum Schema implements Word {
   COMPOSITION("composition"),
   /** Options to choose from; see {@link OptionsFormat}. */
   OPTIONS("options"),
+  /** What clashes where nothing fits, and the ways out; see {@link ClashFormat}. */
+  CLASH("clash"),
+  /** Why an exercise is not in an agenda; see {@link WhyNotFormat}. */
+  WHY_NOT("why-not"),
+  /** Why an agenda's exercises are in their places; see {@link WhyThisFormat}. */
+  WHY_THIS("why-this"),
   /** What a checker says of an agenda; see {@link ReviewFormat}. */
   REVIEW("review"),
   /** When an agenda will really end; see {@link ForecastFormat}. */

@@ -23,6 +23,9 @@ import org.arcwright.compose.Composition;
 import org.arcwright.compose.Options;
 import org.arcwright.compose.Review;
 import org.arcwright.compose.check.Verdict;
+import org.arcwright.compose.explain.Clash;
+import org.arcwright.compose.explain.WhyNot;
+import org.arcwright.compose.explain.WhyThis;
 import org.arcwright.compose.instance.Instance;
 import org.arcwright.compose.search.Solution;
 import org.junit.jupiter.api.Test;
@@ -117,6 +120,30 @@ class RoundTripTest {
 
     assertThat(OptionsFormat.read("o.json", text)).isEqualTo(options);
     assertThat(SchemaFile.complaints(Schema.OPTIONS, text)).isEmpty();
+  }
+
+  @Property(tries = 100, seed = "635")
+  void a_clash(@ForAll("clashes") Clash clash) {
+    String text = ClashFormat.write(clash);
+
+    assertThat(ClashFormat.read("c.json", text)).isEqualTo(clash);
+    assertThat(SchemaFile.complaints(Schema.CLASH, text)).isEmpty();
+  }
+
+  @Property(tries = 100, seed = "635")
+  void why_an_exercise_is_not_in(@ForAll("whyNots") WhyNot answer) {
+    String text = WhyNotFormat.write(answer);
+
+    assertThat(WhyNotFormat.read("w.json", text)).isEqualTo(answer);
+    assertThat(SchemaFile.complaints(Schema.WHY_NOT, text)).isEmpty();
+  }
+
+  @Property(tries = 100, seed = "635")
+  void why_exercises_are_in(@ForAll("whyThese") WhyThis answer) {
+    String text = WhyThisFormat.write(answer);
+
+    assertThat(WhyThisFormat.read("w.json", text)).isEqualTo(answer);
+    assertThat(SchemaFile.complaints(Schema.WHY_THIS, text)).isEmpty();
   }
 
   @Property(tries = 300, seed = "635")
@@ -234,6 +261,21 @@ class RoundTripTest {
   @Provide
   Arbitrary<Options> manyOptions() {
     return Verdicts.options();
+  }
+
+  @Provide
+  Arbitrary<Clash> clashes() {
+    return Explanations.clashes();
+  }
+
+  @Provide
+  Arbitrary<WhyNot> whyNots() {
+    return Explanations.whyNots();
+  }
+
+  @Provide
+  Arbitrary<WhyThis> whyThese() {
+    return Explanations.whyThese();
   }
 
   @Provide

@@ -69,6 +69,25 @@ class SchemaKeysTest {
           Map.entry(
               "OptionsReader.FORMATS",
               "options/properties/options/items/properties/profile/properties/formats"),
+          Map.entry("ClashFormat.KEYS", "clash"),
+          Map.entry("ClashFormat.CONFLICT", "clash/properties/conflicts/items"),
+          Map.entry(
+              "ClashFormat.ASKED", "clash/properties/conflicts/items/properties/wishes/items"),
+          Map.entry("ClashFormat.WAY_OUT", "clash/properties/waysOut/items"),
+          Map.entry(
+              "ClashFormat.LOOSENING",
+              "clash/properties/waysOut/items/properties/loosenings/items"),
+          Map.entry("WishForm.KEYS", "clash/$defs/wish"),
+          Map.entry("WhyNotFormat.KEYS", "why-not"),
+          Map.entry("WhyThisFormat.KEYS", "why-this"),
+          Map.entry("WhyThisFormat.REASON", "why-this/properties/reasons/items"),
+          Map.entry(
+              "WhyThisFormat.TAKEN",
+              "why-this/properties/reasons/items/properties/takesOver/items"),
+          Map.entry(
+              "WhyThisFormat.HANDED", "why-this/properties/reasons/items/properties/handsOn/items"),
+          Map.entry("WhyThisFormat.PLACE", "why-this/properties/reasons/items/properties/place"),
+          Map.entry("InsteadForm.KEYS", "why-this/$defs/instead"),
           Map.entry("ReviewFormat.KEYS", "review"),
           Map.entry("ReviewFormat.REMARK", "review/properties/remarks/items"),
           Map.entry("SolutionFormat.KEYS", "solution"),
@@ -176,6 +195,9 @@ class SchemaKeysTest {
         Arguments.of("agenda/$defs/pause/properties/break", AgendaReader.BreakKind.class),
         Arguments.of("composition/properties/answer", CompositionReader.Kind.class),
         Arguments.of("options/properties/end", OptionsReader.EndWord.class),
+        Arguments.of("clash/$defs/wish/properties/wish", WishForm.Kind.class),
+        Arguments.of("why-not/properties/answer", WhyNotFormat.Kind.class),
+        Arguments.of("why-this/$defs/instead/properties/kind", InsteadForm.Kind.class),
         Arguments.of("solution/properties/status", SolutionFormat.StatusWord.class),
         Arguments.of("forecast/$defs/work/properties/basis", Basis.class),
         Arguments.of("log/$defs/workshop/properties/mode", Mode.class));

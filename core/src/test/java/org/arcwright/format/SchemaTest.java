@@ -127,6 +127,38 @@ class SchemaTest {
        "instance": %s}
       """
           .formatted(AGENDA.strip(), INSTANCE.strip());
+  private static final String CLASH =
+      """
+      {"format": "arcwright-clash", "version": 1,
+       "conflicts": [{"wishes": [{"wish": {"wish": "cap", "time": 45}, "text": "45 min in all"}],
+        "smallest": true}],
+       "waysOut": [{"loosenings": [{"wish": {"wish": "cap", "time": 45},
+        "instead": {"wish": "cap", "time": 50}, "text": "5 min more"}], "least": true,
+        "givesUp": 5, "brief": {"title": "Winter", "goal": "choose", "people": 5, "mode": "remote",
+        "cap": "50m"}, "agenda": %s, "best": true}],
+       "complete": true}
+      """
+          .formatted(AGENDA.strip());
+  private static final String WHY_NOT =
+      """
+      {"format": "arcwright-why-not", "version": 1, "answer": "ruled-out",
+       "leftOut": {"exercise": "premortem", "reason": "left out by the brief"},
+       "field": "wishes.leave-out", "clash": %s}
+      """
+          .formatted(CLASH.strip());
+  private static final String WHY_THIS =
+      """
+      {"format": "arcwright-why-this", "version": 1, "agenda": %1$s,
+       "reasons": [{"activity": {"exercise": "weather-report", "title": "Weather report",
+        "phase": "open", "length": 10},
+        "takesOver": [{"product": "question"}],
+        "handsOn": [{"product": "arrival", "to": ["dot-voting"], "owed": true}],
+        "place": {"wished": 3.1, "afterBreak": false, "beforeBreak": true,
+         "asked": {"wish": "include", "exercise": "weather-report"}},
+        "instead": {"kind": "swap", "exercise": "two-words", "agenda": %1$s,
+         "prices": []}}]}
+      """
+          .formatted(AGENDA.strip());
   private static final String REVIEW =
       """
       {"format": "arcwright-review", "version": 1, "fits": false,
@@ -265,6 +297,23 @@ class SchemaTest {
         "OPTIONS ~ '\"openness\": 1,' ~ ''",
         "OPTIONS ~ '\"plenary\": 4' ~ '\"circle\": 4'",
         "OPTIONS ~ '\"leftOut\": [],' ~ ''",
+        "CLASH ~ arcwright-clash ~ arcwright-agenda",
+        "CLASH ~ '\"wish\": \"cap\", \"time\": 45' ~ '\"wish\": \"cap\", \"number\": 45'",
+        "CLASH ~ '\"wish\": \"cap\"' ~ '\"wish\": \"hope\"'",
+        "CLASH ~ '\"smallest\": true' ~ '\"smallest\": \"yes\"'",
+        "CLASH ~ '\"givesUp\": 5, ' ~ ''",
+        "CLASH ~ 'cap\": \"50m' ~ 'cap\": \"50'",
+        "CLASH ~ '\"mode\": \"remote\", \"people\"' ~ '\"mode\": \"online\", \"people\"'",
+        "WHY_NOT ~ arcwright-why-not ~ arcwright-agenda",
+        "WHY_NOT ~ ruled-out ~ possible",
+        "WHY_NOT ~ ruled-out ~ is-in",
+        "WHY_NOT ~ ruled-out ~ unthinkable",
+        "WHY_NOT ~ '\"field\": \"wishes.leave-out\", ' ~ ''",
+        "WHY_THIS ~ arcwright-why-this ~ arcwright-agenda",
+        "WHY_THIS ~ '\"product\": \"question\"' ~ '\"from\": \"question\"'",
+        "WHY_THIS ~ '\"wished\": 3.1' ~ '\"wished\": \"3.1\"'",
+        "WHY_THIS ~ '\"swap\", \"exercise\": \"two-words\"' ~ '\"swap\"'",
+        "WHY_THIS ~ '\"swap\"' ~ '\"anew\"'",
         "REVIEW ~ arcwright-review ~ arcwright-agenda",
         "REVIEW ~ '\"fits\": false' ~ '\"fits\": true'",
         "REVIEW ~ ', \"fits\": false' ~ ''",
@@ -334,6 +383,9 @@ class SchemaTest {
       case AGENDA -> AGENDA;
       case COMPOSITION -> COMPOSITION;
       case OPTIONS -> OPTIONS;
+      case CLASH -> CLASH;
+      case WHY_NOT -> WHY_NOT;
+      case WHY_THIS -> WHY_THIS;
       case REVIEW -> REVIEW;
       case FORECAST -> FORECAST;
       case LOG -> LOG;
@@ -353,6 +405,9 @@ class SchemaTest {
           case AGENDA -> AgendaFormat::read;
           case COMPOSITION -> CompositionFormat::read;
           case OPTIONS -> OptionsFormat::read;
+          case CLASH -> ClashFormat::read;
+          case WHY_NOT -> WhyNotFormat::read;
+          case WHY_THIS -> WhyThisFormat::read;
           case REVIEW -> ReviewFormat::read;
           case FORECAST -> ForecastFormat::read;
           case LOG -> (name, line) -> LogFormat.read(name, LogSample.FIRST_LINE + line);

@@ -109,7 +109,7 @@ final class Verdicts {
         .ofMaxSize(3);
   }
 
-  private static Arbitrary<Proof> proofs() {
+  static Arbitrary<Proof> proofs() {
     return Combinators.combine(
             Arbitraries.of(true, false),
             Arbitraries.longs(),
@@ -121,7 +121,7 @@ final class Verdicts {
                 new Proof(best, cost, bound, labels, Duration.ofNanos(1_000 * micros)));
   }
 
-  private static Arbitrary<List<Price>> prices() {
+  static Arbitrary<List<Price>> prices() {
     return Combinators.combine(Samples.ids(), Samples.texts(40), Arbitraries.integers())
         .as(Price::new)
         .list()

@@ -17,6 +17,7 @@ import org.arcwright.catalog.Exercise;
 import org.arcwright.catalog.Goal;
 import org.arcwright.catalog.Product;
 import org.arcwright.compose.Composition.Composed;
+import org.arcwright.compose.explain.WhyThis;
 import org.arcwright.compose.instance.Instance;
 import org.arcwright.compose.instance.Instance.Candidate;
 
@@ -26,6 +27,7 @@ public final class Answer {
   private final Catalog catalog;
   private final Composed composed;
   private final Optional<Sureness> sureness;
+  private final Optional<WhyThis> why;
   private final Map<String, Candidate> candidates = new HashMap<>();
 
   /**
@@ -40,7 +42,22 @@ public final class Answer {
    * @param sureness how sure it is to end on time, if that was asked for
    */
   public Answer(Brief brief, Catalog catalog, Composed composed, Optional<Sureness> sureness) {
+    this(brief, catalog, composed, sureness, Optional.empty());
+  }
+
+  /**
+   * @param composed what the composer made of the brief and the catalog
+   * @param sureness how sure it is to end on time, if that was asked for
+   * @param why each exercise is in its place, if that was asked for
+   */
+  public Answer(
+      Brief brief,
+      Catalog catalog,
+      Composed composed,
+      Optional<Sureness> sureness,
+      Optional<WhyThis> why) {
     this.sureness = sureness;
+    this.why = why;
     this.brief = brief;
     this.catalog = catalog;
     this.composed = composed;
@@ -62,6 +79,11 @@ public final class Answer {
   /** How sure it is to end on time, if that was asked for. */
   public Optional<Sureness> sureness() {
     return sureness;
+  }
+
+  /** Why each exercise is in its place, if that was asked for. */
+  public Optional<WhyThis> why() {
+    return why;
   }
 
   /** What the composer made. */

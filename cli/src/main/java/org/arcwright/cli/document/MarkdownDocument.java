@@ -8,6 +8,7 @@ import org.arcwright.agenda.AgendaItem;
 import org.arcwright.agenda.AgendaItem.Activity;
 import org.arcwright.agenda.AgendaItem.Pause;
 import org.arcwright.catalog.Exercise;
+import org.arcwright.compose.explain.WhyThis;
 
 /** An agenda in Markdown (CommonMark with tables), fit to be sent to a client as it is. */
 public final class MarkdownDocument {
@@ -44,6 +45,7 @@ public final class MarkdownDocument {
     lines.addAll(EnergyStrip.draw(agenda, Marks.UNICODE, PICTURE_WIDTH));
     lines.add("```");
     section("Why it is built so", Why.sentences(answer));
+    answer.why().ifPresent(this::eachExercise);
     section("Take care", Care.cautions(answer));
     List<String> tools = Care.tools(answer);
     if (!tools.isEmpty()) {
@@ -51,6 +53,17 @@ public final class MarkdownDocument {
     }
     lines.add("");
     lines.add(plain(ProofLine.plain(answer)));
+  }
+
+  private void eachExercise(WhyThis why) {
+    lines.add("");
+    lines.add("## Why each exercise is in its place");
+    for (EachExercise.Entry entry : EachExercise.entries(answer, why)) {
+      lines.add("");
+      lines.add("**" + plain(entry.heading()) + "**");
+      lines.add("");
+      entry.sentences().forEach(sentence -> lines.add("- " + plain(sentence)));
+    }
   }
 
   private void table() {

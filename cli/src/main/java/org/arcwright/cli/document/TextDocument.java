@@ -2,6 +2,7 @@ package org.arcwright.cli.document;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.arcwright.compose.explain.WhyThis;
 
 /** An agenda as text for a terminal: its picture, its rows, and why it is built so. */
 public final class TextDocument {
@@ -43,6 +44,7 @@ public final class TextDocument {
     lines.add("");
     lines.addAll(AgendaTable.lines(answer, marks, style, width));
     section("Why it is built so", Why.sentences(answer));
+    answer.why().ifPresent(this::eachExercise);
     section("What was given up for it", givenUp());
     section("Take care", Care.cautions(answer));
     List<String> tools = Care.tools(answer);
@@ -53,6 +55,17 @@ public final class TextDocument {
     lines.addAll(Wrap.lines(ProofLine.full(answer), width));
     lines.addAll(
         LeftOutSummary.lines(answer.composed().leftOut(), answer.catalog(), width, allLeftOut));
+  }
+
+  private void eachExercise(WhyThis why) {
+    lines.add("");
+    lines.add(style.heading("Why each exercise is in its place"));
+    for (EachExercise.Entry entry : EachExercise.entries(answer, why)) {
+      lines.addAll(Wrap.hanging("", entry.heading(), width));
+      for (String sentence : entry.sentences()) {
+        lines.addAll(Wrap.hanging("   ", sentence, width));
+      }
+    }
   }
 
   private List<String> givenUp() {

@@ -4,20 +4,23 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
 import org.arcwright.agenda.Agenda;
 import org.arcwright.agenda.AgendaItem.Activity;
 import org.arcwright.agenda.Figures;
-import org.arcwright.agenda.Figures.Cost;
 import org.arcwright.catalog.Catalog;
 import org.arcwright.catalog.Exercise;
+import org.arcwright.compose.Composition.Composed;
+import org.arcwright.compose.Price;
 import org.arcwright.compose.explain.WhyNot;
 
 /** Why an exercise is not in an agenda, as text. */
 public final class WhyNotPage {
   private final String title;
   private final Agenda agenda;
-  private final Figures figures;
+  private final CostWords.Side before;
+  private final Catalog catalog;
   private final int width;
   private final List<String> lines = new ArrayList<>();
 
@@ -25,41 +28,38 @@ public final class WhyNotPage {
    * @param exercise the id asked about
    * @param agenda in which it is missed
    * @param figures of that agenda, counted for the brief
+   * @param prices of its exercises with that brief
    * @param width of a line in characters
    */
-  public WhyNotPage(String exercise, Agenda agenda, Figures figures, Catalog catalog, int width) {
-    this.title = Words.quoted(catalog.exercise(exercise).map(Exercise::title).orElse(exercise));
+  public WhyNotPage(
+      String exercise,
+      Agenda agenda,
+      Figures figures,
+      List<Price> prices,
+      Catalog catalog,
+      int width) {
+    this.catalog = catalog;
+    this.title = title(exercise);
     this.agenda = agenda;
-    this.figures = figures;
+    this.before = new CostWords.Side(figures, prices);
     this.width = width;
   }
 
   /**
    * Writes it.
    *
-   * @param briefName the brief's file
+   * @param briefName the brief's file, if it is a file of its own
    * @param line the line in it that rules the exercise out, if one does
    */
-  public String write(WhyNot answer, String briefName, OptionalInt line) {
+  public String write(WhyNot answer, Optional<String> briefName, OptionalInt line) {
     if (answer instanceof WhyNot.IsIn in) {
       text(title + " is in, " + clock().said(in.activity().start()) + ".");
     } else if (answer instanceof WhyNot.RuledOut ruled) {
       text(title + " is ruled out: " + ruled.leftOut().reason() + ".");
-      text(
-          line.isPresent()
-              ? "That is "
-                  + ruled.field()
-                  + " in the brief: "
-                  + briefName
-                  + ", line "
-                  + line.getAsInt()
-                  + "."
-              : "The brief says nothing of "
-                  + ruled.field()
-                  + "; that is what applies when it is silent.");
+      text(where(ruled.field(), briefName, line));
       lines.addAll(ClashPage.lines(ruled.clash(), width));
     } else if (answer instanceof WhyNot.Possible possible) {
-      possible(possible.with().agenda());
+      possible(possible.with());
       if (!possible.with().proof().best()) {
         text("A better agenda with it may exist; the budget ended before that was ruled out.");
       }
@@ -72,75 +72,68 @@ public final class WhyNotPage {
     return Words.untied(String.join("\n", lines)) + "\n";
   }
 
-  private void possible(Agenda with) {
-    text(title + " is possible. The best agenda that has it, beside this one:");
-    Map<String, Activity> before = byId(agenda);
+  private static String where(String field, Optional<String> briefName, OptionalInt line) {
+    if (briefName.isEmpty()) {
+      return "In the brief that is " + field + ".";
+    }
+    return line.isPresent()
+        ? "In the brief that is "
+            + field
+            + ": "
+            + briefName.get()
+            + ", line "
+            + line.getAsInt()
+            + "."
+        : "The brief says nothing of " + field + "; this is what applies when it is silent.";
+  }
+
+  private void possible(Composed composed) {
+    Agenda with = composed.agenda();
+    text(title + " is possible. In the best agenda that has it, compared with this one:");
+    Map<String, Activity> old = byId(agenda);
     Map<String, Activity> after = byId(with);
     for (Activity activity : with.activities()) {
-      Activity old = before.get(activity.exercise());
-      if (old == null) {
-        item("comes in " + at(activity) + ": " + Words.quoted(activity.title()) + length(activity));
-      } else if (!old.start().equals(activity.start())) {
+      String name = Words.quoted(activity.title());
+      Activity was = old.get(activity.exercise());
+      if (was == null) {
+        item(name + length(activity) + " comes in " + at(activity));
+      } else if (!was.start().equals(activity.start())) {
         item(
-            "moves from "
-                + clock().at(old.start())
+            name
+                + " moves from "
+                + clock().at(was.start())
                 + " to "
                 + clock().at(activity.start())
-                + ": "
-                + Words.quoted(activity.title())
-                + length(activity));
-      } else if (!old.length().equals(activity.length())) {
-        item(
-            "lasts "
-                + Words.time(activity.length())
-                + " instead of "
-                + Words.time(old.length())
-                + ": "
-                + Words.quoted(activity.title()));
+                + lasts(was, activity));
+      } else if (!was.length().equals(activity.length())) {
+        item(name + " stays " + at(activity) + lasts(was, activity));
       }
     }
     for (Activity activity : agenda.activities()) {
       if (!after.containsKey(activity.exercise())) {
-        item(
-            "goes, "
-                + clock().said(activity.start())
-                + ": "
-                + Words.quoted(activity.title())
-                + length(activity));
+        item(Words.quoted(activity.title()) + length(activity) + " goes, " + at(activity));
       }
     }
-    cost(figures.cost(), with.figures().cost());
-  }
-
-  private void cost(Cost before, Cost after) {
-    long more = after.total() - before.total();
+    String causes =
+        CostWords.causes(
+            before,
+            new CostWords.Side(with.figures(), composed.prices()),
+            composed.instance().weights(),
+            this::title);
     text(
-        more == 0
-            ? "It is as good as this one."
-            : "In all it is "
-                + (more > 0 ? "worse" : "better")
-                + ", as much as "
-                + Words.time((int) Math.max(1, Math.abs(more) / 10))
-                + " one energy level off the curve. What makes the difference:");
-    part("energy off the curve", before.energy(), after.energy());
-    part("the exercises themselves", before.exercises(), after.exercises());
-    part("exercises shorter or longer than usual", before.lengths(), after.lengths());
-    part("phases off their share of the time", before.share(), after.share());
-    part("the same format twice in a row", before.monotony(), after.monotony());
-    part("stretches of work too short", before.rhythm(), after.rhythm());
-    part("breaks", before.pauses(), after.pauses());
-    part("time left over", before.idle(), after.idle());
+        "In all it is "
+            + CostWords.verdict(before.figures().cost(), with.figures().cost())
+            + (causes.isEmpty() ? "." : ": " + causes + "."));
   }
 
-  private void part(String what, long before, long after) {
-    if (before != after) {
-      item(
-          what
-              + ": "
-              + Words.grouped(Math.abs(after - before))
-              + " points "
-              + (after > before ? "more" : "less"));
-    }
+  private static String lasts(Activity was, Activity is) {
+    return was.length().equals(is.length())
+        ? ""
+        : " and lasts " + Words.time(is.length()) + " instead of " + Words.time(was.length());
+  }
+
+  private String title(String id) {
+    return Words.quoted(catalog.exercise(id).map(Exercise::title).orElse(id));
   }
 
   private static String length(Activity activity) {
