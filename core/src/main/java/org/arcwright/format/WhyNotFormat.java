@@ -108,7 +108,8 @@ public final class WhyNotFormat {
         Optional<Composed> with =
             fields
                 .required("with")
-                .flatMap(n -> CompositionReader.read(n, faults).flatMap(c -> composed(c, n, faults)));
+                .flatMap(
+                    n -> CompositionReader.read(n, faults).flatMap(c -> composed(c, n, faults)));
         yield fields.build(() -> new WhyNot.Possible(with.orElseThrow()));
       }
       case IMPOSSIBLE -> {

@@ -93,11 +93,7 @@ public final class WhyThisFormat {
     return fields.build(
         () ->
             new Reason(
-                activity.orElseThrow(),
-                taken,
-                handed,
-                place.orElseThrow(),
-                instead.orElseThrow()));
+                activity.orElseThrow(), taken, handed, place.orElseThrow(), instead.orElseThrow()));
   }
 
   private static Optional<TakenOver> taken(Node node, Faults faults) {

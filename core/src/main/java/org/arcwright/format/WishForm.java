@@ -14,7 +14,9 @@ import org.arcwright.format.tree.Fields;
 import org.arcwright.format.tree.Keys;
 import org.arcwright.format.tree.Node;
 
-/** Reads and writes one thing that a brief asks for, such as {@code {"wish": "cap", "time": 90}}. */
+/**
+ * Reads and writes one thing that a brief asks for, such as {@code {"wish": "cap", "time": 90}}.
+ */
 final class WishForm {
   private static final Keys KEYS =
       Keys.of(
@@ -25,6 +27,7 @@ final class WishForm {
           "item",
           "meal",
           "number: 12",
+          "name: \"never-two-silent\"",
           "words: []");
 
   /** What a wish is about, as briefs name it. */
@@ -40,6 +43,7 @@ final class WishForm {
     STRETCH("stretch"),
     BREAK("break"),
     BUFFER("buffer"),
+    RULE("rule"),
     PEOPLE("people"),
     GIVEN("given");
 
@@ -70,6 +74,10 @@ final class WishForm {
       case PEOPLE -> number(fields, Wish.People::new);
       case TOOLS -> words(fields, words -> new Wish.Tools(Checks.ids("words", words)));
       case GIVEN -> words(fields, words -> new Wish.Given(Checks.ids("words", words)));
+      case RULE -> {
+        String name = fields.text("name");
+        yield fields.build(() -> new Wish.Rule(name));
+      }
       case PIN -> {
         String exercise = fields.text("exercise");
         var at = fields.required("at").flatMap(n -> BriefTimes.moment(n, faults));
@@ -130,6 +138,9 @@ final class WishForm {
     }
     if (wish instanceof Wish.Buffer buffer) {
       return begin(Kind.BUFFER).put("number", buffer.percent()).end();
+    }
+    if (wish instanceof Wish.Rule rule) {
+      return begin(Kind.RULE).put("name", rule.name()).end();
     }
     if (wish instanceof Wish.People people) {
       return begin(Kind.PEOPLE).put("number", people.count()).end();

@@ -39,6 +39,7 @@ final class Explanations {
     wishes.add(new Wish.People(brief.group().count()));
     wishes.add(new Wish.Tools(brief.tools()));
     wishes.add(new Wish.Given(brief.given()));
+    wishes.add(new Wish.Rule(brief.title()));
     brief.meals().forEach(meal -> wishes.add(new Wish.Meal(meal)));
     brief.ownItems().forEach(item -> wishes.add(new Wish.Own(item)));
     brief.wishes().pins().forEach(pin -> wishes.add(new Wish.Pinned(pin)));
@@ -71,9 +72,7 @@ final class Explanations {
     Arbitrary<LeftOut> leftOut =
         Combinators.combine(Samples.texts(20), Samples.texts(40)).as(LeftOut::new);
     Arbitrary<Composed> composed =
-        Verdicts.compositions()
-            .filter(Composed.class::isInstance)
-            .map(Composed.class::cast);
+        Verdicts.compositions().filter(Composed.class::isInstance).map(Composed.class::cast);
     return Arbitraries.oneOf(
         List.of(
             activities().map(WhyNot.IsIn::new),
@@ -94,8 +93,7 @@ final class Explanations {
         Combinators.combine(Samples.ids(), Samples.ids().list().ofMaxSize(2), flags())
             .as(WhyThis.HandedOn::new);
     Arbitrary<WhyThis.Place> places =
-        Combinators.combine(levels(), flags(), flags(), wishes().optional())
-            .as(WhyThis.Place::new);
+        Combinators.combine(levels(), flags(), flags(), wishes().optional()).as(WhyThis.Place::new);
     return Combinators.combine(
             activities(), taken.list().ofMaxSize(2), handed.list().ofMaxSize(2), places, insteads())
         .as(WhyThis.Reason::new);

@@ -69,9 +69,7 @@ final class CostWords {
     words.exercises(before.prices(), after.prices(), title);
     String worse = joined(words.worse);
     String better = joined(words.better);
-    return worse.isEmpty()
-        ? better
-        : better.isEmpty() ? worse : worse + "; in return " + better;
+    return worse.isEmpty() ? better : better.isEmpty() ? worse : worse + "; in return " + better;
   }
 
   private static String joined(List<Part> parts) {

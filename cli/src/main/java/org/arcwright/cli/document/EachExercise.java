@@ -76,10 +76,7 @@ final class EachExercise {
 
   private String taken(TakenOver taken) {
     return answer.product(taken.product())
-        + taken
-            .from()
-            .map(from -> " from " + title(from))
-            .orElse(" (there beforehand)");
+        + taken.from().map(from -> " from " + title(from)).orElse(" (there beforehand)");
   }
 
   private String handed(HandedOn handed) {
@@ -140,9 +137,7 @@ final class EachExercise {
     boolean timed =
         asked.get() instanceof Wish.Pinned
             || (asked.get() instanceof Wish.Own own && own.item().at().isPresent());
-    return "You asked for it"
-        + (timed ? " " + answer.clock().said(activity.start()) : "")
-        + ". ";
+    return "You asked for it" + (timed ? " " + answer.clock().said(activity.start()) : "") + ". ";
   }
 
   private Optional<String> instead(Reason reason) {

@@ -64,8 +64,8 @@ final class NextBest {
       }
       Instance small = with(candidate);
       for (int length : candidate.lengths()) {
-        List<Item> others = swapped(number, new Activity(
-            candidate.id(), out.phase(), out.start(), length));
+        List<Item> others =
+            swapped(number, new Activity(candidate.id(), out.phase(), out.start(), length));
         Verdict verdict = Checker.check(small, others);
         effort.add(1);
         long total = verdict.cost().total();

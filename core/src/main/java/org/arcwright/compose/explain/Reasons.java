@@ -55,7 +55,10 @@ final class Reasons {
       if (items.get(i) instanceof Activity activity) {
         reasons.add(
             new Reason(
-                activity, takesOver(i, activity), handsOn(i, activity), place(i, activity),
+                activity,
+                takesOver(i, activity),
+                handsOn(i, activity),
+                place(i, activity),
                 insteads.get(i)));
       }
     }

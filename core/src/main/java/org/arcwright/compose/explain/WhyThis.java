@@ -71,8 +71,7 @@ public record WhyThis(Agenda agenda, List<Reason> reasons) {
    * @param beforeBreak whether they go into one
    * @param asked the wish of the brief that puts it here, if one does
    */
-  public record Place(
-      int wished, boolean afterBreak, boolean beforeBreak, Optional<Wish> asked) {}
+  public record Place(int wished, boolean afterBreak, boolean beforeBreak, Optional<Wish> asked) {}
 
   /** What would be if an exercise were not in. */
   public sealed interface Instead {

@@ -94,8 +94,7 @@ class WhyThisTest {
   }
 
   private static Optional<Long> leastByHand(Brief brief, Agenda agenda, Activity out) {
-    Set<String> used =
-        Set.copyOf(agenda.activities().stream().map(Activity::exercise).toList());
+    Set<String> used = Set.copyOf(agenda.activities().stream().map(Activity::exercise).toList());
     Optional<Long> least = Optional.empty();
     for (Exercise exercise : Sample.exercises()) {
       for (int length = 5; length <= 60 && !used.contains(exercise.id()); length += 5) {
@@ -203,8 +202,7 @@ class WhyThisTest {
 
     WhyThis why =
         Explainer.of(Sample.catalog()).whyThis(brief, composed, new Budget(1, AMPLE.time()));
-    WhyThis cancelled =
-        Explainer.of(Sample.catalog()).whyThis(brief, composed, AMPLE, () -> true);
+    WhyThis cancelled = Explainer.of(Sample.catalog()).whyThis(brief, composed, AMPLE, () -> true);
 
     assertThat(why.reasons()).anyMatch(r -> r.instead() instanceof Instead.Unknown);
     assertThat(cancelled.reasons())
