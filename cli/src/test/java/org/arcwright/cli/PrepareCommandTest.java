@@ -52,7 +52,7 @@ class PrepareCommandTest {
         Stream.concat(
                 Stream.of("prepare", agenda.toString(), "--out", folder.resolve("out").toString()),
                 Stream.of(more))
-            .toArray(String[]::new));
+            .toArray());
   }
 
   @Test
