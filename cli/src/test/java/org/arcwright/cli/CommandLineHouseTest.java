@@ -40,7 +40,8 @@ class CommandLineHouseTest {
           .resideInAnyPackage(DRAWN)
           .should()
           .dependOnClassesThat(
-              resideInAnyPackage("java.io", "java.nio..", "org.arcwright.format..")
+              resideInAnyPackage(
+                      "java.io", "java.nio.file..", "java.nio.channels..", "org.arcwright.format..")
                   .and(not(equivalentTo(BriefFormat.class))))
           .orShould()
           .dependOnClassesThat()
