@@ -8,7 +8,6 @@ import java.io.PrintStream;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
 import org.arcwright.cli.Main;
@@ -61,7 +60,11 @@ final class Repository {
             Style.PLAIN,
             Terminal.PAGE,
             false);
-    String[] args = Arrays.stream(words).map(word -> located(scratch, word)).toArray(String[]::new);
+    String[] args = new String[words.length];
+    for (int i = 0; i < words.length; i++) {
+      boolean written = i > 0 && words[i - 1].equals("--out");
+      args[i] = written ? scratch.resolve(words[i]).toString() : located(scratch, words[i]);
+    }
     int code = Main.run(terminal, args);
     return new Ran(code, out.toString(UTF_8), err.toString(UTF_8));
   }
