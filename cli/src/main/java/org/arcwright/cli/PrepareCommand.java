@@ -1,6 +1,7 @@
 package org.arcwright.cli;
 
 import java.nio.file.Path;
+import java.time.DateTimeException;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.time.ZoneId;
@@ -12,9 +13,11 @@ import org.arcwright.catalog.Catalog;
 import org.arcwright.cli.handout.Bundle;
 import org.arcwright.cli.handout.Workshop;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.TypeConversionException;
 
 /** From an agenda to everything a facilitator hands out before the day. */
 @Command(
@@ -41,6 +44,7 @@ final class PrepareCommand implements Callable<Integer> {
   @Option(
       names = "--zone",
       paramLabel = "ZONE",
+      converter = Zone.class,
       description =
           "where some of the people are, such as Asia/Kolkata: their agenda has its times too; may"
               + " be given several times")
@@ -76,5 +80,20 @@ final class PrepareCommand implements Callable<Integer> {
     }
     terminal.err().println("Written to " + out + "; begin with " + out.resolve("index.html") + ".");
     return Exit.DONE;
+  }
+
+  /** Reads the name of a time zone. */
+  static final class Zone implements ITypeConverter<ZoneId> {
+    @Override
+    public ZoneId convert(String name) {
+      try {
+        return ZoneId.of(name);
+      } catch (DateTimeException e) {
+        throw new TypeConversionException(
+            "\""
+                + name
+                + "\" is no time zone; continent and city, such as Asia/Kolkata, are right");
+      }
+    }
   }
 }

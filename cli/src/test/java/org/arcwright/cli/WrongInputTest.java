@@ -182,6 +182,7 @@ class WrongInputTest {
         "--budget 10s | --budget",
         "solve | INSTANCE",
         "check | AGENDA",
+        "prepare x.json --out y --zone Mars/X | \"Mars/X\" is no time zone; continent and city",
         "catalog exprot | \"exprot\" is unknown here; perhaps export",
         "catalog export --format yaml | \"yaml\" is none; csv or json are right",
         "catalog import x.csv | --out",
