@@ -65,10 +65,6 @@ final class AgendaInput {
     return new Read(file.agenda(), file.brief(), this);
   }
 
-  Path agendaFile() {
-    return agendaFile;
-  }
-
   /** The file that was named with --brief. */
   Optional<Path> briefFile() {
     return briefFile;

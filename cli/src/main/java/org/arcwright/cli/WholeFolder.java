@@ -86,10 +86,6 @@ final class WholeFolder {
     }
   }
 
-  Path path() {
-    return folder;
-  }
-
   /** Writes the files in UTF-8; names are of letters, digits, dots and hyphens. */
   void write(Map<String, String> files) {
     String own = String.valueOf(folder.getFileName());

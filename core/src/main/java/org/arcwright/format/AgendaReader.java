@@ -91,11 +91,9 @@ final class AgendaReader {
   /** With the brief that it carries. */
   static Optional<AgendaFile> readFile(Node node, Catalog catalog, Faults faults) {
     Optional<Agenda> agenda = read(node, faults);
-    Optional<Node> carried = node.lookUp("brief");
-    Optional<Brief> brief = carried.flatMap(n -> BriefReader.read(n, Optional.of(catalog), faults));
-    return agenda
-        .filter(a -> brief.isPresent() == carried.isPresent())
-        .map(a -> new AgendaFile(a, brief));
+    Optional<Brief> brief =
+        node.lookUp("brief").flatMap(n -> BriefReader.read(n, Optional.of(catalog), faults));
+    return agenda.map(a -> new AgendaFile(a, brief));
   }
 
   private Optional<Agenda> agenda(Node node) {

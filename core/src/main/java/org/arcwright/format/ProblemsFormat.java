@@ -68,18 +68,17 @@ public final class ProblemsFormat {
 
   /** The problems in JSON. */
   public static String write(List<Problem> problems) {
-    return JsonWriter.write(
-        Header.PROBLEMS.begin().put("problems", Branch.list(problems, ProblemsFormat::tree)).end());
+    return JsonWriter.write(begin(problems).end());
   }
 
   /** The problems in JSON, and beside them, alike, what is allowed but odd. */
   public static String write(List<Problem> problems, List<Problem> hints) {
     return JsonWriter.write(
-        Header.PROBLEMS
-            .begin()
-            .put("problems", Branch.list(problems, ProblemsFormat::tree))
-            .put("hints", Branch.list(hints, ProblemsFormat::tree))
-            .end());
+        begin(problems).put("hints", Branch.list(hints, ProblemsFormat::tree)).end());
+  }
+
+  private static Branch begin(List<Problem> problems) {
+    return Header.PROBLEMS.begin().put("problems", Branch.list(problems, ProblemsFormat::tree));
   }
 
   static Node tree(Problem problem) {

@@ -88,14 +88,10 @@ public final class AgendaSheet {
                 time,
                 Cell.of(title, exercise.map(Exercise::purpose).orElse("")),
                 Cell.of(
-                    activity
-                        .kind()
-                        .map(kind -> language.name("kind", kind))
-                        .orElseGet(() -> language.say("kind.own")),
-                    language.name("format", activity.format()))));
+                    language.kind(activity.kind()), language.name("format", activity.format()))));
       } else if (item instanceof Pause pause) {
-        String word = language.say(pause.meal() ? "pause.meal" : "pause.break");
-        rows.add(List.of(time, Cell.of(language.capital(word)), Cell.of("")));
+        String word = language.capital(language.pause(pause.meal()));
+        rows.add(List.of(time, Cell.of(word), Cell.of("")));
       }
     }
     if (!agenda.buffer().isZero()) {

@@ -54,9 +54,7 @@ public final class Bundle {
     add("onboarding", "invite", Invitation.of(workshop));
     files.put("onboarding.txt", Invitation.text(workshop));
     add("participants", "people", ParticipantsSheet.of(workshop, zones));
-    Sheet run = RunSheet.of(workshop);
-    add("run-sheet", "run", run);
-    files.put("run-sheet.html", RunSheet.html(workshop, pages));
+    add("run-sheet", "run", RunSheet.of(workshop), RunSheet.html(workshop, pages));
     Language language = workshop.language();
     CalendarFile.of(workshop, items, now, before)
         .ifPresent(
@@ -77,8 +75,12 @@ public final class Bundle {
   }
 
   private void add(String name, String key, Sheet sheet) {
+    add(name, key, sheet, pages.html(sheet));
+  }
+
+  private void add(String name, String key, Sheet sheet, String html) {
     Language language = workshop.language();
-    files.put(name + ".html", pages.html(sheet));
+    files.put(name + ".html", html);
     files.put(name + ".md", Markdown.of(sheet));
     links.add(
         new Point(language.say(key + ".kicker"), language.say("index." + key), name + ".html"));

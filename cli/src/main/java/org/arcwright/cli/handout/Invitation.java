@@ -60,10 +60,7 @@ public final class Invitation {
     List<String> paragraphs = new ArrayList<>();
     paragraphs.add(language.say("invite.hello"));
     paragraphs.add(
-        language.say(
-            "invite.what",
-            agenda.title(),
-            String.join(", ", workshop.facts().subList(1, workshop.facts().size()))));
+        language.say("invite.what", agenda.title(), String.join(", ", workshop.setting())));
     List<String> left =
         workshop.goal().map(Goal::yields).stream()
             .flatMap(yields -> yields.stream())

@@ -46,8 +46,7 @@ public final class ParticipantsSheet {
         String purpose = workshop.exercise(activity).map(Exercise::purpose).orElse("");
         row.add(Cell.of(activity.title(), purpose));
       } else if (item instanceof Pause pause) {
-        row.add(
-            Cell.of(language.capital(language.say(pause.meal() ? "pause.meal" : "pause.break"))));
+        row.add(Cell.of(language.capital(language.pause(pause.meal()))));
       }
       rows.add(row);
     }
@@ -61,7 +60,7 @@ public final class ParticipantsSheet {
     return new Sheet(
         agenda.title(),
         language.say("people.kicker"),
-        workshop.facts().subList(workshop.goal().isPresent() ? 1 : 0, workshop.facts().size()),
+        workshop.setting(),
         List.of(
             new Text(language.say("people.lead")),
             new Table(language.say("agenda.table", agenda.title()), heads, rows)));

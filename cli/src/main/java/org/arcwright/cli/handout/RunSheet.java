@@ -135,7 +135,7 @@ public final class RunSheet {
       if (item instanceof Activity activity) {
         items.add(activity(activity, ++number, items.size()));
       } else if (item instanceof Pause pause) {
-        String title = language.say(pause.meal() ? "pause.meal" : "pause.break");
+        String title = language.pause(pause.meal());
         items.add(
             item(
                 language.capital(title),

@@ -71,11 +71,18 @@ public record Workshop(Agenda agenda, Brief brief, Catalog catalog, Language lan
     return List.copyOf(tools);
   }
 
-  /** Goal, place, people, day and hours, each in a few words. */
+  /** The goal, then the setting. */
   public List<String> facts() {
-    Hours hours = hours();
     List<String> facts = new ArrayList<>();
     goal().ifPresent(goal -> facts.add(goal.title()));
+    facts.addAll(setting());
+    return facts;
+  }
+
+  /** Place, people, day and hours, each in a few words. */
+  public List<String> setting() {
+    Hours hours = hours();
+    List<String> facts = new ArrayList<>();
     facts.add(language.name("mode", agenda.mode()));
     facts.add(language.say("people", agenda.people()));
     hours.date().ifPresent(facts::add);

@@ -60,14 +60,6 @@ public sealed interface Block {
     }
   }
 
-  /** Points to tick off. */
-  record Checks(List<Point> points) implements Block {
-    /** Copies the list. */
-    public Checks {
-      points = List.copyOf(points);
-    }
-  }
-
   /** Pairs of a label and what it is. */
   record Facts(List<Point> points) implements Block {
     /** Copies the list. */

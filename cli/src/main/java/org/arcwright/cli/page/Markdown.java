@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import org.arcwright.cli.page.Block.Cell;
-import org.arcwright.cli.page.Block.Checks;
 import org.arcwright.cli.page.Block.Facts;
 import org.arcwright.cli.page.Block.Note;
 import org.arcwright.cli.page.Block.Part;
@@ -78,8 +77,6 @@ public final class Markdown {
       for (Point point : steps.points()) {
         line(++number + ". " + point(point));
       }
-    } else if (block instanceof Checks checks) {
-      checks.points().forEach(point -> line("- [ ] " + point(point)));
     } else if (block instanceof Facts facts) {
       facts.points().forEach(point -> line("- " + point(point)));
     } else if (block instanceof Table table) {

@@ -113,7 +113,7 @@ public final class ArcPicture {
         bar(activity);
         ground(item.start(), item.end(), "stroke-width=\"3\"");
       } else if (item instanceof Pause pause) {
-        String word = language.say(pause.meal() ? "pause.meal" : "pause.break");
+        String word = language.pause(pause.meal());
         label(pause.start(), pause.end(), base - 6, "arc-soft", "", word);
       }
     }
@@ -227,7 +227,7 @@ public final class ArcPicture {
 
   /** A bar's number and, where there is room, its kind in a word. */
   private void foot(Activity activity, int number) {
-    String kind = kind(activity.kind());
+    String kind = language.kind(activity.kind());
     boolean room = kind.length() * CHARACTER < width(activity.start(), activity.end()) - 4;
     int y = room ? base - 24 : base - 10;
     String halo =
@@ -311,16 +311,12 @@ public final class ArcPicture {
         "<rect x=\"%.1f\" y=\"%d\" width=\"24\" height=\"14\" class=\"arc-line\" fill=\"none\""
             + " stroke=\"#000\"/>",
         x, y - 11);
-    return entry(x + 30, y, kind(kind));
+    return entry(x + 30, y, language.kind(kind));
   }
 
   private double entry(double x, int y, String word) {
     svg.text((int) Math.round(x), y, "class=\"arc-ink\" fill=\"#000\"", word);
     return x + word.length() * CHARACTER + 22;
-  }
-
-  private String kind(Optional<Kind> kind) {
-    return kind.map(k -> language.name("kind", k)).orElseGet(() -> language.say("kind.own"));
   }
 
   private double width(Duration from, Duration to) {

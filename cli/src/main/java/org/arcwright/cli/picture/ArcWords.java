@@ -29,10 +29,7 @@ public final class ArcWords {
                 "arc.bar",
                 ++number,
                 activity.title(),
-                activity
-                    .kind()
-                    .map(kind -> language.name("kind", kind))
-                    .orElseGet(() -> language.say("kind.own")),
+                language.kind(activity.kind()),
                 span,
                 language.level(activity.energy())));
       } else if (item instanceof Pause pause) {

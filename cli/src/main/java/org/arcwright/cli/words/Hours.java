@@ -13,11 +13,6 @@ import java.util.Optional;
  * @param language to say it in
  */
 public record Hours(Optional<ZonedDateTime> start, Language language) {
-  /** Whether the time of day is known. */
-  public boolean ofDay() {
-    return start.isPresent();
-  }
-
   /** The same hours as a clock in another zone shows them. */
   public Hours in(ZoneId zone) {
     return new Hours(start.map(begin -> begin.withZoneSameInstant(zone)), language);
@@ -48,10 +43,5 @@ public record Hours(Optional<ZonedDateTime> start, Language language) {
   /** The zone as its database names it. */
   public Optional<String> zone() {
     return start.map(begin -> begin.getZone().getId());
-  }
-
-  /** What a time from the start is in a machine's words, such as {@code 2027-03-02T09:05+01:00}. */
-  public Optional<String> exact(Duration offset) {
-    return start.map(begin -> begin.plus(offset).toOffsetDateTime().toString());
   }
 }

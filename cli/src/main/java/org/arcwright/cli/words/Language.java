@@ -11,6 +11,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.ResourceBundle;
 import java.util.Set;
+import org.arcwright.catalog.Kind;
 import org.arcwright.catalog.Word;
 
 /**
@@ -77,6 +78,16 @@ public final class Language {
   /** A word of the trade; {@code family} is what it is one of, such as {@code kind}. */
   public String name(String family, Word word) {
     return say(family + "." + word.word());
+  }
+
+  /** A kind of exercise; what is none of the catalog's exercises is the sponsor's own. */
+  public String kind(Optional<Kind> kind) {
+    return kind.map(known -> name("kind", known)).orElseGet(() -> say("kind.own"));
+  }
+
+  /** What a time without work is. */
+  public String pause(boolean meal) {
+    return say(meal ? "pause.meal" : "pause.break");
   }
 
   /** {@code 35 min}, {@code 2 h} or {@code 2 h 40 min}, with blanks at which no line ends. */

@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import org.arcwright.catalog.Catalog;
 import org.arcwright.catalog.InvalidValueException;
 
 /**
@@ -57,7 +58,7 @@ public record Instance(
   public static final int MOST_CANDIDATES = 100_000;
 
   /** Most rules of the kind "at most so many of these". */
-  public static final int MOST_COUNTED = 6;
+  public static final int MOST_COUNTED = Catalog.MOST_COUNTING;
 
   /**
    * Minutes of exercises in a row without a break.
