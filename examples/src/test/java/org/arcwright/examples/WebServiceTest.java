@@ -1,0 +1,123 @@
+package org.arcwright.examples;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpRequest.BodyPublishers;
+import java.net.http.HttpResponse;
+import java.net.http.HttpResponse.BodyHandlers;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.arcwright.compose.Composition.Composed;
+import org.arcwright.compose.Composition.NothingFits;
+import org.arcwright.format.BriefFormat;
+import org.arcwright.format.CompositionFormat;
+import org.arcwright.format.Problem;
+import org.arcwright.format.ProblemsFormat;
+import org.arcwright.library.BuiltIn;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** The web service as its clients see it. */
+class WebServiceTest {
+  private static final String TOO_SHORT =
+      """
+      title: In a hurry
+      goal: choose-a-direction
+      people: 9
+      mode: remote
+      cap: 15m
+      """;
+
+  private static WebService service;
+
+  @BeforeAll
+  static void start() throws IOException {
+    service = WebService.start(BuiltIn.catalog(), 0);
+  }
+
+  @AfterAll
+  static void stop() {
+    service.close();
+  }
+
+  static Iterable<Path> briefs() {
+    return Repository.briefs();
+  }
+
+  @ParameterizedTest
+  @MethodSource("briefs")
+  void answersABriefInYamlOrJson(Path file) throws Exception {
+    HttpResponse<String> yaml = post("text/yaml", Files.readString(file));
+    HttpResponse<String> json =
+        post("application/json", BriefFormat.writeJson(BriefFormat.read(file)));
+
+    assertThat(yaml.statusCode()).isEqualTo(200);
+    assertThat(yaml.headers().firstValue("Content-Type"))
+        .contains("application/json; charset=utf-8");
+    assertThat(CompositionFormat.read("answer.json", yaml.body())).isInstanceOf(Composed.class);
+    assertThat(json.body()).isEqualTo(yaml.body());
+  }
+
+  @Test
+  void thatNothingFitsIsAnAnswer() throws Exception {
+    HttpResponse<String> answer = post("text/yaml", TOO_SHORT);
+
+    assertThat(answer.statusCode()).isEqualTo(200);
+    assertThat(CompositionFormat.read("answer.json", answer.body()))
+        .isInstanceOf(NothingFits.class);
+  }
+
+  @Test
+  void saysWhatIsWrongAndWhere() throws Exception {
+    HttpResponse<String> answer =
+        post("text/yaml", TOO_SHORT.replace("15m", "3 hrs").replace("goal: ", "goal: x"));
+
+    assertThat(answer.statusCode()).isEqualTo(400);
+    assertThat(ProblemsFormat.read("answer.json", answer.body()))
+        .extracting(Problem::text)
+        .anyMatch(text -> text.startsWith("brief.yaml:2:7: "))
+        .anyMatch(text -> text.startsWith("brief.yaml:5:6: cap, 3 hrs: "));
+    assertThat(post("application/json", "{").statusCode()).isEqualTo(400);
+    assertThat(post("text/yaml", "").statusCode()).isEqualTo(400);
+  }
+
+  @Test
+  void refusesTimesThatCannotBePlanned() throws Exception {
+    HttpResponse<String> answer =
+        post("text/yaml", TOO_SHORT.replace("cap: 15m", "cap: 40h\nrhythm: {break: 7m}"));
+
+    assertThat(answer.statusCode()).isEqualTo(400);
+    assertThat(ProblemsFormat.read("answer.json", answer.body())).isNotEmpty();
+  }
+
+  @Test
+  void refusesWhatIsTooLongAndWhatIsNoPost() throws Exception {
+    assertThat(post("text/yaml", "#".repeat(200_000)).statusCode()).isEqualTo(413);
+    HttpResponse<String> got = send(HttpRequest.newBuilder(uri()).GET().build());
+    assertThat(got.statusCode()).isEqualTo(405);
+    assertThat(got.headers().firstValue("Allow")).contains("POST");
+  }
+
+  private static HttpResponse<String> post(String type, String body) throws Exception {
+    return send(
+        HttpRequest.newBuilder(uri())
+            .header("Content-Type", type)
+            .POST(BodyPublishers.ofString(body))
+            .build());
+  }
+
+  private static HttpResponse<String> send(HttpRequest request) throws Exception {
+    return HttpClient.newHttpClient().send(request, BodyHandlers.ofString());
+  }
+
+  private static URI uri() {
+    return URI.create("http://localhost:" + service.port() + "/compositions");
+  }
+}
