@@ -34,10 +34,11 @@ public final class Batch {
   static List<Brief> briefs(Catalog catalog, int count, long seed) {
     SplittableRandom random = new SplittableRandom(seed);
     List<String> goals = List.copyOf(catalog.goals().keySet());
+    List<Mode> modes = List.of(Mode.values());
     List<Brief> briefs = new ArrayList<>();
     for (int i = 1; i <= count; i++) {
       String goal = goals.get(random.nextInt(goals.size()));
-      Mode mode = Mode.values()[random.nextInt(Mode.values().length)];
+      Mode mode = modes.get(random.nextInt(modes.size()));
       int people = random.nextInt(4, 21);
       Duration cap = Duration.ofMinutes(15L * random.nextInt(4, 17));
       briefs.add(Brief.builder("Workshop " + i, goal, mode, people, cap).build());

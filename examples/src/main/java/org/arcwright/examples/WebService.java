@@ -7,6 +7,8 @@ import com.sun.net.httpserver.HttpServer;
 import java.io.IOException;
 import java.net.InetAddress;
 import java.net.InetSocketAddress;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
 import java.time.Duration;
 import java.util.List;
 import java.util.concurrent.ExecutorService;
@@ -20,6 +22,7 @@ import org.arcwright.compose.Composer;
 import org.arcwright.format.BriefFormat;
 import org.arcwright.format.CompositionFormat;
 import org.arcwright.format.FormatException;
+import org.arcwright.format.Place;
 import org.arcwright.format.Problem;
 import org.arcwright.format.ProblemsFormat;
 import org.arcwright.library.BuiltIn;
@@ -27,7 +30,7 @@ import org.arcwright.library.BuiltIn;
 /**
  * A small web service: a brief in YAML or JSON is posted to {@code /compositions}, and the answer
  * comes back as JSON. That nothing fits is an answer, too; what is wrong with a brief is a 400 with
- * each problem and its place.
+ * each problem and its place. Every refusal is JSON of the same form.
  *
  * <pre>
  * curl --data-binary @brief.yaml http://localhost:8080/compositions
@@ -35,8 +38,12 @@ import org.arcwright.library.BuiltIn;
  * </pre>
  */
 public final class WebService implements AutoCloseable {
+  private static final String PATH = "/compositions";
   private static final int MOST_OCTETS = 100_000;
   private static final Budget BUDGET = Budget.of(Duration.ofSeconds(2));
+
+  /** As {@link HttpExchange#sendResponseHeaders} wants it said. */
+  private static final int NO_BODY = -1;
 
   /** The weight of remembered answers: some hundreds of briefs. */
   private static final long REMEMBERED = 50_000;
@@ -57,7 +64,7 @@ public final class WebService implements AutoCloseable {
   public static WebService start(Catalog catalog, int port) throws IOException {
     InetSocketAddress address = new InetSocketAddress(InetAddress.getLoopbackAddress(), port);
     WebService service = new WebService(catalog, HttpServer.create(address, 0));
-    service.server.createContext("/compositions", service::handle);
+    service.server.createContext("/", service::handle);
     service.server.setExecutor(service.threads);
     service.server.start();
     return service;
@@ -70,26 +77,46 @@ public final class WebService implements AutoCloseable {
 
   private void handle(HttpExchange exchange) throws IOException {
     try (exchange) {
-      if (!exchange.getRequestMethod().equals("POST")) {
-        exchange.getResponseHeaders().set("Allow", "POST");
-        answer(exchange, 405, problems("request", exchange.getRequestMethod(), "POST a brief"));
-        return;
+      Answer answer = answer(exchange);
+      byte[] octets = answer.json().getBytes(UTF_8);
+      exchange.getResponseHeaders().set("Content-Type", "application/json; charset=utf-8");
+      boolean headOnly = exchange.getRequestMethod().equals("HEAD");
+      exchange.sendResponseHeaders(answer.status(), headOnly ? NO_BODY : octets.length);
+      if (!headOnly) {
+        exchange.getResponseBody().write(octets);
       }
-      byte[] body = exchange.getRequestBody().readNBytes(MOST_OCTETS + 1);
-      if (body.length > MOST_OCTETS) {
-        String remedy = "a brief of at most " + MOST_OCTETS + " octets is right";
-        answer(exchange, 413, problems("request", "too long", remedy));
-        return;
-      }
-      String name = isJson(exchange) ? "brief.json" : "brief.yaml";
-      try {
-        Brief brief = BriefFormat.read(name, new String(body, UTF_8), catalog);
-        answer(exchange, 200, CompositionFormat.write(composer.compose(brief, BUDGET)));
-      } catch (FormatException wrong) {
-        answer(exchange, 400, ProblemsFormat.write(wrong.problems()));
-      } catch (InvalidValueException refused) {
-        answer(exchange, 400, ProblemsFormat.write(List.of(Problem.of(name, refused))));
-      }
+    }
+  }
+
+  private Answer answer(HttpExchange exchange) throws IOException {
+    String path = exchange.getRequestURI().getPath();
+    if (!path.equals(PATH)) {
+      return Answer.refusal(404, "path", path, "briefs go to " + PATH);
+    }
+    String method = exchange.getRequestMethod();
+    if (!method.equals("POST")) {
+      exchange.getResponseHeaders().set("Allow", "POST");
+      return Answer.refusal(405, "method", method, "POST a brief");
+    }
+    byte[] body = exchange.getRequestBody().readNBytes(MOST_OCTETS + 1);
+    if (body.length > MOST_OCTETS) {
+      String most = MOST_OCTETS + " octets at most are right";
+      return Answer.refusal(413, "body", "over " + MOST_OCTETS + " octets", most);
+    }
+    return compose(isJson(exchange) ? "brief.json" : "brief.yaml", body);
+  }
+
+  private Answer compose(String name, byte[] body) {
+    try {
+      String text = UTF_8.newDecoder().decode(ByteBuffer.wrap(body)).toString();
+      Brief brief = BriefFormat.read(name, text, catalog);
+      return new Answer(200, CompositionFormat.write(composer.compose(brief, BUDGET)));
+    } catch (CharacterCodingException wrong) {
+      return Answer.refusal(400, "body", "", "write it in UTF-8");
+    } catch (FormatException wrong) {
+      return new Answer(400, ProblemsFormat.write(wrong.problems()));
+    } catch (InvalidValueException refused) {
+      return new Answer(400, ProblemsFormat.write(List.of(Problem.of(name, refused))));
     }
   }
 
@@ -98,16 +125,12 @@ public final class WebService implements AutoCloseable {
     return type != null && type.startsWith("application/json");
   }
 
-  private static String problems(String field, String value, String remedy) {
-    InvalidValueException problem = new InvalidValueException(field, value, remedy);
-    return ProblemsFormat.write(List.of(Problem.of("request", problem)));
-  }
-
-  private static void answer(HttpExchange exchange, int status, String json) throws IOException {
-    byte[] octets = json.getBytes(UTF_8);
-    exchange.getResponseHeaders().set("Content-Type", "application/json; charset=utf-8");
-    exchange.sendResponseHeaders(status, octets.length);
-    exchange.getResponseBody().write(octets);
+  /** What goes back. */
+  private record Answer(int status, String json) {
+    static Answer refusal(int status, String what, String value, String remedy) {
+      Problem problem = new Problem(new Place("request", 0, 0), what, value, remedy);
+      return new Answer(status, ProblemsFormat.write(List.of(problem)));
+    }
   }
 
   /** Stops serving. */
@@ -121,6 +144,6 @@ public final class WebService implements AutoCloseable {
   public static void main(String[] args) throws IOException {
     int port = args.length > 0 ? Integer.parseInt(args[0]) : 8080;
     WebService service = start(BuiltIn.catalog(), port);
-    System.out.println("Listening at http://localhost:" + service.port() + "/compositions");
+    System.out.println("Listening at http://localhost:" + service.port() + PATH);
   }
 }

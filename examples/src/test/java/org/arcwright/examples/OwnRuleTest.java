@@ -47,11 +47,6 @@ class OwnRuleTest {
     assertThat(BRIEFS).anyMatch(brief -> plenaries(kit.brief(brief).composes()) > 2);
   }
 
-  @Test
-  void theProgramRuns() {
-    OwnRule.main(new String[0]);
-  }
-
   private static Predicate<Activity> is(Format format) {
     return activity -> activity.format() == format;
   }

@@ -1,16 +1,19 @@
 package org.arcwright.examples;
 
+import static java.nio.charset.StandardCharsets.ISO_8859_1;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
+import java.net.http.HttpRequest.BodyPublisher;
 import java.net.http.HttpRequest.BodyPublishers;
 import java.net.http.HttpResponse;
 import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.arcwright.compose.Composition.Composed;
 import org.arcwright.compose.Composition.NothingFits;
 import org.arcwright.format.BriefFormat;
@@ -26,6 +29,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** The web service as its clients see it. */
 class WebServiceTest {
+  private static final String PATH = "/compositions";
   private static final String TOO_SHORT =
       """
       title: In a hurry
@@ -98,16 +102,55 @@ class WebServiceTest {
   }
 
   @Test
-  void refusesWhatIsTooLongAndWhatIsNoPost() throws Exception {
-    assertThat(post("text/yaml", "#".repeat(200_000)).statusCode()).isEqualTo(413);
-    HttpResponse<String> got = send(HttpRequest.newBuilder(uri()).GET().build());
-    assertThat(got.statusCode()).isEqualTo(405);
+  void refusesWhatIsNoPost() throws Exception {
+    HttpResponse<String> got = send(HttpRequest.newBuilder(uri(PATH)).GET().build());
+    HttpResponse<String> head =
+        send(HttpRequest.newBuilder(uri(PATH)).method("HEAD", BodyPublishers.noBody()).build());
+
+    assertRefused(got, 405, "request: method, GET: POST a brief");
     assertThat(got.headers().firstValue("Allow")).contains("POST");
+    assertThat(head.statusCode()).isEqualTo(405);
+    assertThat(head.body()).isEmpty();
+  }
+
+  @Test
+  void refusesWhatIsTooLong() throws Exception {
+    assertRefused(
+        post("text/yaml", "#".repeat(200_000)),
+        413,
+        "request: body, over 100000 octets: 100000 octets at most are right");
+  }
+
+  @Test
+  void refusesOtherPaths() throws Exception {
+    for (String path : List.of("/", "/compositions/1", "/agenda")) {
+      HttpResponse<String> answer = send(HttpRequest.newBuilder(uri(path)).GET().build());
+
+      assertRefused(
+          answer, 404, "request: path, %s: briefs go to /compositions".formatted(path));
+    }
+  }
+
+  @Test
+  void refusesWhatIsNoUtf8() throws Exception {
+    BodyPublisher latin = BodyPublishers.ofString("title: Für alle", ISO_8859_1);
+
+    assertRefused(
+        send(HttpRequest.newBuilder(uri(PATH)).POST(latin).build()),
+        400,
+        "request: body: write it in UTF-8");
+  }
+
+  private static void assertRefused(HttpResponse<String> answer, int status, String problem) {
+    assertThat(answer.statusCode()).isEqualTo(status);
+    assertThat(ProblemsFormat.read("answer.json", answer.body()))
+        .extracting(Problem::text)
+        .containsExactly(problem);
   }
 
   private static HttpResponse<String> post(String type, String body) throws Exception {
     return send(
-        HttpRequest.newBuilder(uri())
+        HttpRequest.newBuilder(uri(PATH))
             .header("Content-Type", type)
             .POST(BodyPublishers.ofString(body))
             .build());
@@ -117,7 +160,7 @@ class WebServiceTest {
     return HttpClient.newHttpClient().send(request, BodyHandlers.ofString());
   }
 
-  private static URI uri() {
-    return URI.create("http://localhost:" + service.port() + "/compositions");
+  private static URI uri(String path) {
+    return URI.create("http://localhost:" + service.port() + path);
   }
 }
