@@ -126,8 +126,7 @@ class WebServiceTest {
     for (String path : List.of("/", "/compositions/1", "/agenda")) {
       HttpResponse<String> answer = send(HttpRequest.newBuilder(uri(path)).GET().build());
 
-      assertRefused(
-          answer, 404, "request: path, %s: briefs go to /compositions".formatted(path));
+      assertRefused(answer, 404, "request: path, %s: briefs go to /compositions".formatted(path));
     }
   }
 
