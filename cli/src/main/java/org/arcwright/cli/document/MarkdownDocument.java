@@ -1,5 +1,7 @@
 package org.arcwright.cli.document;
 
+import static org.arcwright.cli.page.Markdown.escaped;
+
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
@@ -13,7 +15,6 @@ import org.arcwright.compose.explain.WhyThis;
 /** An agenda in Markdown (CommonMark with tables), fit to be sent to a client as it is. */
 public final class MarkdownDocument {
   private static final char DASH = Marks.UNICODE.dash();
-  private static final String SPECIAL = "\\`*_[]<>|#";
 
   /** Columns of the picture: what a page of ordinary width shows in a fixed-width font. */
   private static final int PICTURE_WIDTH = 78;
@@ -35,9 +36,9 @@ public final class MarkdownDocument {
   }
 
   private void write() {
-    lines.add("# " + plain(agenda.title()));
+    lines.add("# " + escaped(agenda.title()));
     lines.add("");
-    lines.add(plain(String.join(", ", Particulars.of(answer, DASH))));
+    lines.add(escaped(String.join(", ", Particulars.of(answer, DASH))));
     lines.add("");
     table();
     lines.add("");
@@ -52,7 +53,7 @@ public final class MarkdownDocument {
       section("Have at hand", List.of(Words.sentence(Words.list(tools)) + "."));
     }
     lines.add("");
-    lines.add(plain(ProofLine.plain(answer)));
+    lines.add(escaped(ProofLine.plain(answer)));
   }
 
   private void eachExercise(WhyThis why) {
@@ -60,9 +61,9 @@ public final class MarkdownDocument {
     lines.add("## Why each exercise is in its place");
     for (EachExercise.Entry entry : EachExercise.entries(answer, why)) {
       lines.add("");
-      lines.add("**" + plain(entry.heading()) + "**");
+      lines.add("**" + escaped(entry.heading()) + "**");
       lines.add("");
-      entry.sentences().forEach(sentence -> lines.add("- " + plain(sentence)));
+      entry.sentences().forEach(sentence -> lines.add("- " + escaped(sentence)));
     }
   }
 
@@ -75,7 +76,7 @@ public final class MarkdownDocument {
       if (item instanceof Activity activity) {
         if (!activity.phase().equals(phase)) {
           phase = activity.phase();
-          row("", "", "", "**" + plain(answer.phaseTitle(phase)) + "**", "", "");
+          row("", "", "", "**" + escaped(answer.phaseTitle(phase)) + "**", "", "");
         }
         activity(activity, ++number);
       } else if (item instanceof Pause pause) {
@@ -96,13 +97,13 @@ public final class MarkdownDocument {
         answer
             .exercise(activity)
             .map(Exercise::purpose)
-            .map(text -> "<br>" + plain(text))
+            .map(text -> "<br>" + escaped(text))
             .orElse("");
     timed(
         activity.start(),
         activity.end(),
         String.valueOf(number),
-        plain(activity.title()) + purpose,
+        escaped(activity.title()) + purpose,
         Words.kind(activity),
         Words.format(activity.format()));
   }
@@ -129,20 +130,7 @@ public final class MarkdownDocument {
     lines.add("## " + heading);
     lines.add("");
     for (String sentence : sentences) {
-      lines.add("- " + plain(sentence));
+      lines.add("- " + escaped(sentence));
     }
-  }
-
-  /** The text with all that Markdown would read as a sign taken literally, on one line. */
-  static String plain(String text) {
-    StringBuilder escaped = new StringBuilder();
-    for (int i = 0; i < text.length(); i++) {
-      char c = text.charAt(i);
-      if (SPECIAL.indexOf(c) >= 0) {
-        escaped.append('\\');
-      }
-      escaped.append(c < ' ' ? ' ' : c);
-    }
-    return escaped.toString();
   }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import org.arcwright.agenda.AgendaItem.Activity;
 import org.arcwright.brief.Brief;
 import org.arcwright.catalog.Catalog;
+import org.arcwright.cli.page.Markdown;
 import org.arcwright.compose.Options.Found;
 import org.arcwright.compose.search.OptionRule;
 
@@ -126,10 +127,10 @@ public final class OptionsDocument {
     lines.add("");
     for (int i = 0; i < answers.size(); i++) {
       String sentence = Difference.sentence(found.options(), answers, i);
-      lines.add("- **Option " + (i + 1) + ".** " + MarkdownDocument.plain(sentence));
+      lines.add("- **Option " + (i + 1) + ".** " + Markdown.escaped(sentence));
     }
     lines.add("");
-    lines.add(MarkdownDocument.plain(end()));
+    lines.add(Markdown.escaped(end()));
     for (int i = 0; i < answers.size(); i++) {
       lines.add("");
       lines.add("---");
