@@ -35,13 +35,15 @@ class CatalogCheckCommandTest {
         "{min: 3, max: 5} ~ {min: 4, max: 5} ~ 6:11: breakout, 4-5: 3, 6, 7 and 11 people cannot be split so; a max of 7 splits any number from 4 on",
         "{min: 3, max: 60} ~ {min: 1, max: 60} ~ 6:11: breakout, 3-5: 1 and 2 people cannot be split so; start the range at 1, or raise people.min",
         "{min: 3, max: 60}\\nbreakout: {min: 3, max: 5} ~ {min: 6, max: 7}\\nbreakout: {min: 4, max: 5} ~ 6:11: breakout, 4-5: none of 6-7 people split into such groups; widen one of the two",
-        "breakout: {min: 3, max: 5}\\n ~ `` ~ 1:1: breakout, missing: a step works in small groups; say how large they are",
+        "breakout: {min: 3, max: 5}\\n ~ `` ~ 18:13: breakout, missing: a step works in small groups; say how large they are",
         "format: small-groups ~ format: plenary ~ 6:11: breakout, 3-5: no step works in small groups; strike it, or say \"format: small-groups\" in a step",
         "people: {min: 3, max: 60}\\nbreakout: {min: 3, max: 5}\\n|format: small-groups ~ people: {min: 1, max: 60}\\n|format: pairs ~ 18:13: format, pairs: a pair needs two; raise people.min to 2",
         "[0.5, 0.75, 1] ~ [20, 60, 61] ~ 5:23: people.max, 60: with so many it takes 5 h 1 min; lower it, or let small groups take turns",
         "[0.5, 0.75, 1] ~ [60, 300, 300] ~ 5:23: people.max, 60: with so many it takes more than a day; lower it, or let small groups take turns",
         "format: plenary ~ format: solo\\n    per: person ~ 16:10: per, person: working alone, all work at once: write \"per: session\"",
         "    per: person ~     per: person\\n    rounds: 3 ~ 22:13: rounds, 3: rounds go with \"per: round\" only",
+        "[1, 1, 1.5] ~ [-1, 1, 1.5] ~ 16:14: minutes, -1 to 1.5: from 0 minutes to a day is right",
+        "    who: each\\n ~ `` ~ 17:5: missing key, who: add it, such as who: facilitator",
         "per: person ~ per: round ~ 17:5: missing key, rounds: add it, such as rounds: 3",
         "[call, breakouts] ~ [call, breakout] ~ 23:34: unknown tool, breakout: perhaps breakouts",
         "[call, breakouts] ~ [call, whiteboard] ~ 23:34: unknown tool, whiteboard: the catalog has none of that name",
@@ -135,6 +137,26 @@ class CatalogCheckCommandTest {
   }
 
   @Test
+  void aListInPlaceOfAnExerciseIsOneProblem() throws IOException {
+    Path file = Slips.write(folder, Slips.ID, "- a\n- b\n");
+
+    assertThat(Run.of("catalog", "check", folder).out())
+        .isEqualTo(
+            file
+                + ":1:1: exercise, a list: keys and values are right, such as id: two-objects\n"
+                + "1 entry, 1 problem.\n");
+  }
+
+  @Test
+  void nothingIsSaidOfModesThatAreMissing() throws IOException {
+    String text = Slips.TEXT.replaceFirst("(?s)modes:.*(?=watch:)", "");
+    Path file = Slips.write(folder, Slips.ID, text);
+
+    assertThat(Run.of("catalog", "check", folder).out())
+        .isEqualTo(file + ":1:1: missing key, modes: add it\n1 entry, 1 problem.\n");
+  }
+
+  @Test
   void theSameIdInTwoFiles() throws IOException {
     Slips.write(folder, Slips.ID, Slips.TEXT);
     Path again = folder.resolve("exercises/reflection/paper-slips.yaml");
@@ -146,7 +168,8 @@ class CatalogCheckCommandTest {
             again
                 + ":1:5: id, paper-slips: "
                 + folder.resolve("exercises/paper-slips.yaml")
-                + " has it already; rename one");
+                + " has it already; rename one")
+        .endsWith("2 entries, 1 problem.\n");
   }
 
   @Test

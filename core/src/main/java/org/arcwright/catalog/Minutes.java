@@ -19,7 +19,7 @@ public record Minutes(Duration min, Duration typical, Duration max) {
   public Minutes {
     if (min.isNegative() || max.compareTo(DAY) > 0) {
       throw new InvalidValueException(
-          "minutes", min + " to " + max, "from 0 minutes to a day is right");
+          "minutes", text(min) + " to " + text(max), "from 0 minutes to a day is right");
     }
     if (min.compareTo(typical) > 0 || typical.compareTo(max) > 0) {
       throw new InvalidValueException(

@@ -57,7 +57,9 @@ public final class CatalogFile {
     int dot = path.lastIndexOf('.');
     Optional<Node> parent = dot < 0 ? Optional.of(root) : root.lookUp(path.substring(0, dot));
     String key = path.substring(dot + 1);
-    return parent.isEmpty() || !document.faults().isMissing(parent.get(), key);
+    return parent
+        .map(owner -> !document.faults().isMissing(owner, key))
+        .orElseGet(() -> isSound(path.substring(0, dot)));
   }
 
   /** Whether a value stands at the path. */

@@ -127,6 +127,21 @@ final class ExerciseReader {
     return new ExerciseReader(vocabulary, faults).exercise(node);
   }
 
+  /** Where no size is said, the first step in small groups is what lacks it. */
+  private static Optional<Node> inGroups(Fields fields) {
+    if (fields.optional("breakout").isPresent()) {
+      return Optional.empty();
+    }
+    for (int i = 0; fields.node().lookUp("steps[" + i + "]").isPresent(); i++) {
+      String step = "steps[" + i + "]";
+      Optional<Node> format = fields.node().lookUp(step + ".format");
+      if (format.isPresent() && format.get().shown().equals(Format.SMALL_GROUPS.word())) {
+        return format;
+      }
+    }
+    return Optional.empty();
+  }
+
   private Optional<Exercise> exercise(Node node) {
     Fields fields = Fields.of(node, "exercise", KEYS, faults);
     Slot<String> id = fields.slot("id", fields.text("id"), StandIn.ID);
@@ -147,6 +162,7 @@ final class ExerciseReader {
     vocabulary.checkProducts(fields, "needs", faults);
     vocabulary.checkProducts(fields, "yields", faults);
     Slot<String> opening = fields.slot("opening", fields.text("opening"), StandIn.TEXT);
+    inGroups(fields).ifPresent(step -> fields.alias("breakout", step));
     Slot<List<Step>> steps =
         fields.slot("steps", fields.list("steps", this::step), List.of(StandIn.STEP));
     Map<Mode, Suitability> modes = fields.required("modes").map(this::modes).orElse(StandIn.MODES);

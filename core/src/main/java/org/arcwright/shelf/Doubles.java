@@ -32,6 +32,7 @@ final class Doubles {
     List<Problem> found = new ArrayList<>();
     if (file.isSound("title")) {
       seen.stream()
+          .filter(other -> !other.id().equals(exercise.id()))
           .filter(other -> title(other).equals(title(exercise)))
           .findFirst()
           .map(other -> other.id() + " has it, too; choose another")
@@ -49,7 +50,7 @@ final class Doubles {
     double most = NEARLY;
     Exercise nearest = null;
     for (Exercise other : seen) {
-      double like = likeness.of(exercise, other);
+      double like = other.id().equals(exercise.id()) ? 0 : likeness.of(exercise, other);
       if (like >= most) {
         most = like;
         nearest = other;
