@@ -43,7 +43,7 @@ class CatalogCheckCommandTest {
         "format: plenary ~ format: solo\\n    per: person ~ 16:10: per, person: working alone, all work at once: write \"per: session\"",
         "    per: person ~     per: person\\n    rounds: 3 ~ 22:13: rounds, 3: rounds go with \"per: round\" only",
         "[1, 1, 1.5] ~ [-1, 1, 1.5] ~ 16:14: minutes, -1 to 1.5: from 0 minutes to a day is right",
-        "    who: each\\n ~ `` ~ 17:5: missing key, who: add it, such as who: facilitator",
+        "`    who: each\\n` ~ `` ~ 17:5: missing key, who: add it, such as who: facilitator",
         "per: person ~ per: round ~ 17:5: missing key, rounds: add it, such as rounds: 3",
         "[call, breakouts] ~ [call, breakout] ~ 23:34: unknown tool, breakout: perhaps breakouts",
         "[call, breakouts] ~ [call, whiteboard] ~ 23:34: unknown tool, whiteboard: the catalog has none of that name",

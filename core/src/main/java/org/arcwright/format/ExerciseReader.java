@@ -25,6 +25,7 @@ import org.arcwright.format.tree.Fields;
 import org.arcwright.format.tree.Fields.Slot;
 import org.arcwright.format.tree.Keys;
 import org.arcwright.format.tree.Node;
+import org.arcwright.format.tree.Node.Mapping;
 import org.arcwright.format.tree.Values;
 
 /** Reads an exercise. */
@@ -127,7 +128,7 @@ final class ExerciseReader {
     return new ExerciseReader(vocabulary, faults).exercise(node);
   }
 
-  /** Where no size is said, the first step in small groups is what lacks it. */
+  /** Where no size is said, the place of the first step in small groups, which lacks it. */
   private static Optional<Node> inGroups(Fields fields) {
     if (fields.optional("breakout").isPresent()) {
       return Optional.empty();
@@ -136,7 +137,8 @@ final class ExerciseReader {
       String step = "steps[" + i + "]";
       Optional<Node> format = fields.node().lookUp(step + ".format");
       if (format.isPresent() && format.get().shown().equals(Format.SMALL_GROUPS.word())) {
-        return format;
+        Node here = format.get();
+        return Optional.of(new Mapping(here.line(), here.column(), List.of()));
       }
     }
     return Optional.empty();

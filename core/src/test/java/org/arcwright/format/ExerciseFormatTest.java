@@ -85,7 +85,7 @@ class ExerciseFormatTest {
         "openness: 1 ~ openness: 2 ~ 7:11: openness, 2: what moves bodies or asks for disclosure needs cautions and an opt-out",
         "openness: 1 ~ openness: 1\\nmoves: maybe ~ 8:8: moves, maybe: true or false is right",
         "who: each ~ who: everybody ~ 12:10: who, everybody: facilitator, each, group, all or nobody is right",
-        "format: plenary ~ format: small-groups ~ 1:1: breakout, missing: a step works in small groups; say how large they are",
+        "format: plenary ~ format: small-groups ~ 13:13: breakout, missing: a step works in small groups; say how large they are",
         "format: plenary ~ format: solo ~ 15:10: per, person: working alone, all work at once: write \"per: session\"",
         "[0.5, 1, 1.25] ~ [1, 2] ~ 14:14: minutes, 2 values: 3 are right, such as [1, 2, 3]",
         "[0.5, 1, 1.25] ~ 5 ~ 14:14: minutes, 5: a list is right, such as [a, b]",
