@@ -235,7 +235,7 @@ public final class Fields {
    * slots it is made as far as it can be, and whoever wants it whole looks at the faults.
    */
   public <T> Optional<T> build(Supplier<T> constructor) {
-    if (!readable || faults.count() > before && slots.isEmpty()) {
+    if (!readable || (faults.count() > before && slots.isEmpty())) {
       return Optional.empty();
     }
     while (true) {
