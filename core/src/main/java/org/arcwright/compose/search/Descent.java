@@ -24,7 +24,7 @@ final class Descent {
     Descent descent = new Descent(sharing, guide);
     Sharing open = sharing.unlimited();
     Completion completion = new Completion(List.of(guide), open);
-    Tracked none = new Tracked(model.ids.length);
+    Tracked none = new Tracked(model);
     Expander expander =
         new Expander(model, guide.prices, completion, open, descent.labels, work, none, false);
     return descent.follow(expander);

@@ -202,7 +202,8 @@ final class Expander {
     int label = labels.add(parent, candidate, peers.length, state, price, estimate);
     labels.shared[label] = settled;
     labels.products[label] = (labels.products[parent] | peers.yields) & stage.relevant;
-    labels.visited[label] = labels.visited[parent] | tracked.bit(candidate);
+    labels.visited[label] =
+        (labels.visited[parent] | tracked.bit(candidate)) & tracked.ahead(stage.number);
     labels.formats[label] = (short) peers.format;
     labels.wakes[label] = peers.wake;
     labels.exercised[label] = (short) (labels.exercised[parent] + peers.length);

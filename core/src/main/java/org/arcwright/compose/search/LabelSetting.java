@@ -32,7 +32,7 @@ final class LabelSetting {
     this.sharing = sharing;
     this.work = work;
     this.listener = listener;
-    this.tracked = new Tracked(model.ids.length);
+    this.tracked = new Tracked(model);
     this.prices = guides.get(0).prices;
     this.completion = new Completion(guides, sharing);
     raise(completion.root());
@@ -68,7 +68,7 @@ final class LabelSetting {
   /** Looks for a first agenda, or for a cheaper one. */
   void dive() {
     labels.clear();
-    Tracked none = new Tracked(model.ids.length);
+    Tracked none = new Tracked(model);
     int end = Dive.run(labels, expander(none, true));
     if (end >= 0 && labels.prices[end] < price) {
       accept(end);

@@ -46,7 +46,7 @@ final class Model {
    * Multiplier for "as many breaks as were taken": a bound does not know how many breaks led to a
    * state, so that it could end with the short buffer of many breaks without paying for them. Each
    * break taken is credited this, each one assumed at the end is charged it (Lagrangian relaxation,
-   * Geoffrion 1974). Any value is valid; this one is about what a break's shorter buffer is worth.
+   * Geoffrion 1974). Any value is valid; this one is what a break's shorter buffer leaves idle.
    */
   final long toll;
 
@@ -81,7 +81,7 @@ final class Model {
     this.monotony = pack(weights.monotony());
     this.monotonyAcrossBreak = pack(weights.monotonyAcrossBreak());
     this.pause = pack(weights.pause());
-    this.toll = toll(weights);
+    this.toll = pack((long) weights.idle() * breakCells * grid * bufferPercent / 100);
     this.idle = new long[cells + 1];
     for (int left = 0; left <= cells; left++) {
       idle[left] = pack((long) weights.idle() * grid * left);
@@ -91,12 +91,6 @@ final class Model {
       rhythm[s] = pack((long) weights.rhythm() * Math.max(0, instance.stretch().min() - s * grid));
     }
     this.prefixes = new int[stages.length + 1][];
-  }
-
-  /** The buffer that a break saves, at three quarters of what a minute is worth at the most. */
-  private long toll(Instance.Weights weights) {
-    long minuteWorth = (long) weights.share() + weights.idle();
-    return pack(minuteWorth * breakCells * grid * bufferPercent * 3 / 400);
   }
 
   /** A cost without a tie; too large a one counts as impossible. */
@@ -160,6 +154,15 @@ final class Model {
   /** Tie of a break. */
   long breakTie(int start, int length) {
     return Ties.item(Ties.breakPrefix(), start * grid, length * grid);
+  }
+
+  /** The last phase that can use a candidate; -1 if none can. */
+  int lastPhase(int candidate) {
+    int phase = stages.length - 1;
+    while (phase >= 0 && !stages[phase].uses(candidate)) {
+      phase--;
+    }
+    return phase;
   }
 
   /** Whether something may last from one cell to another without running over a pinned start. */

@@ -122,6 +122,14 @@ final class Stage {
     return mask;
   }
 
+  /** Whether any of its moves is a candidate's. */
+  boolean uses(int candidate) {
+    return Arrays.stream(movePeers)
+        .flatMap(Arrays::stream)
+        .flatMapToInt(peers -> Arrays.stream(peers.members))
+        .anyMatch(member -> member == candidate);
+  }
+
   /** The count after one more exercise. */
   int countAfter(int count) {
     return counted ? count + 1 : Math.min(count + 1, fewest);
