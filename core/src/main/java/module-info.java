@@ -19,5 +19,6 @@ module org.arcwright.core {
   exports org.arcwright.gaps;
   exports org.arcwright.live;
   exports org.arcwright.shelf;
+  exports org.arcwright.standin;
   exports org.arcwright.vote;
 }

@@ -61,6 +61,14 @@ class HouseTest {
               "compose.reduce"),
           room("forecast", "catalog", "brief", "agenda"),
           room("live", "catalog", "brief", "agenda", "compose", "compose.instance"),
+          room(
+              "standin",
+              "catalog",
+              "brief",
+              "agenda",
+              "compose.instance",
+              "compose.check",
+              "compose.reduce"),
           room("format.tree", "catalog"),
           room(
               "format",
@@ -75,7 +83,8 @@ class HouseTest {
               "live",
               "compose.check",
               "format.tree",
-              "gaps"),
+              "gaps",
+              "standin"),
           room("gaps", "catalog", "brief", "compose"),
           room("shelf", "catalog", "format"));
 

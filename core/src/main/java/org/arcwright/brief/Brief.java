@@ -113,6 +113,25 @@ public record Brief(
         ownItems);
   }
 
+  /** The same brief for other people. */
+  public Brief withGroup(Group others) {
+    return new Brief(
+        title,
+        goal,
+        others,
+        mode,
+        cap,
+        start,
+        tools,
+        rhythm,
+        meals,
+        curve,
+        bufferPercent,
+        given,
+        wishes,
+        ownItems);
+  }
+
   /** Starts a brief; all else comes from {@link Defaults} until it is set. */
   public static BriefBuilder builder(
       String title, String goal, Mode mode, int people, Duration cap) {
