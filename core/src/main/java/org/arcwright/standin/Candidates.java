@@ -19,18 +19,25 @@ import org.arcwright.standin.Chain.Link;
 /**
  * What may stand in at a place of an agenda: the exercises that the brief allows in its phase and
  * that the agenda does not have, each with the length nearest to what it stands in for, the shorter
- * of two, and at the price by which the agenda becomes dearer.
+ * of two, and at the price by which the agenda becomes dearer. Exercises that the catalog has a rule
+ * about are not among them, for such a rule may hold beside one stand-in and not beside another.
  */
 final class Candidates {
   private final Reduction reduction;
   private final List<Item> items;
-  private final Set<String> present = new HashSet<>();
+  private final Set<String> excluded = new HashSet<>();
   private final long price;
 
   Candidates(Reduction reduction, Agenda agenda) {
     this.reduction = reduction;
     this.items = AgendaReader.items(reduction, agenda);
-    agenda.activities().forEach(activity -> present.add(activity.exercise()));
+    agenda.activities().forEach(activity -> excluded.add(activity.exercise()));
+    Instance.Rules rules = reduction.instance().rules();
+    for (Instance.Apart apart : rules.apart()) {
+      excluded.addAll(apart.first());
+      excluded.addAll(apart.then());
+    }
+    rules.atMost().forEach(atMost -> excluded.addAll(atMost.of()));
     this.price = price(items);
   }
 
@@ -44,7 +51,7 @@ final class Candidates {
     for (Candidate candidate : reduction.instance().candidates()) {
       Optional<Exercise> exercise = reduction.catalog().exercise(candidate.id());
       if (exercise.filter(usable).isPresent()
-          && !present.contains(candidate.id())
+          && !excluded.contains(candidate.id())
           && mayStand(candidate, exercise.get(), link)) {
         options.add(option(link, candidate, exercise.get()));
       }

@@ -46,19 +46,21 @@ class StandInOracleTest {
 
   private int several;
   private int without;
-  private int dearerTogether;
+  private int inEachOthersWay;
 
   @Test
   void as_many_as_can_be_and_then_the_cheapest_whichever_are_used() {
     Random random = new Random(5);
     for (int i = 0; i < CASES; i++) {
       Catalog catalog = Sample.only(exercises(random));
-      Brief brief = Sample.brief(75 + 15 * random.nextInt(4)).build();
+      Brief brief = Sample.brief(90 + 15 * random.nextInt(4)).build();
       if (Composer.of(catalog).compose(brief, Budget.USUAL) instanceof Composed composed) {
         compare(composed.agenda(), brief, catalog);
       }
     }
-    assertThat(List.of(several, without, dearerTogether)).allMatch(count -> count > 20);
+    assertThat(several).isGreaterThan(100);
+    assertThat(without).isGreaterThan(100);
+    assertThat(inEachOthersWay).isGreaterThan(5);
   }
 
   private static List<Exercise> exercises(Random random) {
@@ -83,7 +85,7 @@ class StandInOracleTest {
           exercise.needs(PRODUCTS.get(random.nextInt(kind.ordinal())));
         }
         if (random.nextInt(3) > 0) {
-          exercise.in(Mode.REMOTE, 1 + random.nextInt(3), TOOLS.get(random.nextInt(2)));
+          exercise.in(Mode.REMOTE, 1 + random.nextInt(3), TOOLS.get(random.nextInt(4) / 3));
         }
         exercises.add(exercise.build());
       }
@@ -119,7 +121,7 @@ class StandInOracleTest {
       assertThat(tries.holds(ours)).isTrue();
       several += best.size() > 1 ? 1 : 0;
       without += best.size() < tries.failing.size() ? 1 : 0;
-      dearerTogether += tries.cheapestAlone() < tries.bestPrice ? 1 : 0;
+      inEachOthersWay += tries.cheapestAlone() != tries.bestPrice ? 1 : 0;
     }
   }
 
@@ -189,6 +191,7 @@ class StandInOracleTest {
           i.candidates(),
           List.of(),
           i.pins(),
+          i.rules(),
           i.weights());
     }
 
@@ -287,7 +290,7 @@ class StandInOracleTest {
       }
     }
 
-    /** The price if nobody minded the others; no more than the best. */
+    /** The price if nobody minded the others. */
     long cheapestAlone() {
       return options.stream()
           .filter(here -> !here.isEmpty())
