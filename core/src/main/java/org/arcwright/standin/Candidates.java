@@ -19,8 +19,9 @@ import org.arcwright.standin.Chain.Link;
 /**
  * What may stand in at a place of an agenda: the exercises that the brief allows in its phase and
  * that the agenda does not have, each with the length nearest to what it stands in for, the shorter
- * of two, and at the price by which the agenda becomes dearer. Exercises that the catalog has a rule
- * about are not among them, for such a rule may hold beside one stand-in and not beside another.
+ * of two, and at the price by which the agenda becomes dearer. Exercises that the catalog has a
+ * rule about are not among them, for such a rule may hold beside one stand-in and not beside
+ * another.
  */
 final class Candidates {
   private final Reduction reduction;

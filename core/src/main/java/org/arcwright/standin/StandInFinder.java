@@ -56,10 +56,7 @@ public final class StandInFinder {
     List<ToolLoss> tools = new ArrayList<>();
     for (String tool : leantOn(plan.chain, mode)) {
       tools.add(
-          new ToolLoss(
-              tool,
-              plan.swaps(
-                  exercise -> !exercise.in(mode).tools().contains(tool))));
+          new ToolLoss(tool, plan.swaps(exercise -> !exercise.in(mode).tools().contains(tool))));
     }
     tools.sort(
         Comparator.comparingInt((ToolLoss loss) -> -loss.swaps().size())
@@ -130,17 +127,14 @@ public final class StandInFinder {
 
   private Candidates candidates(Agenda agenda, Brief brief, int people) {
     Group group = brief.group();
-    Brief smaller =
-        brief.withGroup(new Group(people, group.acquaintance(), group.openness()));
+    Brief smaller = brief.withGroup(new Group(people, group.acquaintance(), group.openness()));
     return new Candidates(Reducer.reduce(smaller, catalog, () -> false), agenda);
   }
 
   private static Turnout turnout(
       Link link, List<Integer> impossible, int least, Optional<StandIn> standIn) {
-    Optional<Exercise> possible =
-        link.exercise().filter(exercise -> exercise.serves(least));
-    Optional<Split> groups =
-        possible.flatMap(Exercise::breakout).map(size -> size.split(least));
+    Optional<Exercise> possible = link.exercise().filter(exercise -> exercise.serves(least));
+    Optional<Split> groups = possible.flatMap(Exercise::breakout).map(size -> size.split(least));
     Optional<Duration> usual = possible.map(exercise -> exercise.minutes(least).typical());
     return new Turnout(link.place(), impossible, least, groups, usual, standIn);
   }
@@ -153,8 +147,7 @@ public final class StandInFinder {
 
     Plan(Agenda agenda, Brief brief, Catalog catalog) {
       Reduction reduction = Reducer.reduce(brief, catalog, () -> false);
-      this.chain =
-          Chain.of(reduction, agenda.items(), AgendaReader.items(reduction, agenda));
+      this.chain = Chain.of(reduction, agenda.items(), AgendaReader.items(reduction, agenda));
       this.candidates = new Candidates(reduction, agenda);
       this.mode = brief.mode();
     }

@@ -28,11 +28,7 @@ class PeopleTest {
               .in(Mode.REMOTE, 3, "call", "breakouts")
               .build());
   private static final Brief BRIEF =
-      Sample.brief(90)
-          .wishes(
-              new Wishes(
-                  Set.of("crowd"), Set.of(), List.of(), Set.of()))
-          .build();
+      Sample.brief(90).wishes(new Wishes(Set.of("crowd"), Set.of(), List.of(), Set.of())).build();
   private static final Agenda AGENDA =
       ((Composed) Composer.of(CATALOG).compose(BRIEF, Budget.USUAL)).agenda();
   private static final StandIns FOUND = StandInFinder.of(CATALOG).find(AGENDA, BRIEF);
