@@ -65,8 +65,7 @@ class StandInOracleTest {
 
   private static List<Exercise> exercises(Random random) {
     List<Exercise> exercises = new ArrayList<>();
-    List<String> yields =
-        List.of("arrival", "idea-pool", "shortlist", "decision", "takeaways");
+    List<String> yields = List.of("arrival", "idea-pool", "shortlist", "decision", "takeaways");
     for (int step = 0; step < yields.size(); step++) {
       Kind kind = Kind.values()[step];
       for (int i = 0; i < 5; i++) {
