@@ -67,7 +67,7 @@ class StandInOracleTest {
     List<Exercise> exercises = new ArrayList<>();
     List<String> yields = List.of("arrival", "idea-pool", "shortlist", "decision", "takeaways");
     for (int step = 0; step < yields.size(); step++) {
-      Kind kind = Kind.values()[step];
+      Kind kind = List.of(Kind.values()).get(step);
       for (int i = 0; i < 5; i++) {
         int typical = 5 * (1 + random.nextInt(4));
         Set<String> leaves = new HashSet<>(Set.of(yields.get(step)));
