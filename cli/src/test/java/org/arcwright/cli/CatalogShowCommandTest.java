@@ -223,4 +223,12 @@ class CatalogShowCommandTest {
   private static Object[] with(Object[] words, Object... more) {
     return Stream.concat(Arrays.stream(words), Arrays.stream(more)).toArray();
   }
+
+  @Test
+  void theWayOutIsToldWhereThereIsSomethingToHeed() {
+    assertThat(Run.of("catalog", "show", "affinity-mapping", "--mode", "in-person").out())
+        .contains("To opt out, say:");
+    assertThat(Run.of("catalog", "show", "affinity-mapping", "--mode", "remote").out())
+        .doesNotContain("To opt out", "Heed");
+  }
 }

@@ -230,4 +230,13 @@ public record Exercise(
   public List<String> cautions(Mode mode) {
     return Stream.concat(care.cautions().stream(), in(mode).cautions().stream()).toList();
   }
+
+  /** How a person may stay out of it in the mode; nothing where there is nothing to heed. */
+  public Optional<String> optOut(Mode mode) {
+    boolean careless = care.cautions().isEmpty();
+    boolean elsewhere = modes.values().stream().anyMatch(s -> !s.cautions().isEmpty());
+    return careless && elsewhere && in(mode).cautions().isEmpty()
+        ? Optional.empty()
+        : care.optOut();
+  }
 }

@@ -125,7 +125,8 @@ public final class CatalogCheck {
 
   private static List<Problem> problems(
       CatalogFile file, Exercise exercise, Surroundings all, Doubles doubles) {
-    List<Problem> found = new ArrayList<>(ExerciseRules.check(file, exercise, all.tools));
+    List<Problem> found = new ArrayList<>(ExerciseRules.check(file, exercise));
+    found.addAll(ToolRules.check(file, exercise, all.tools));
     found.addAll(CareRules.check(file, exercise));
     found.addAll(all.words.check(file, exercise));
     found.addAll(doubles.check(file, exercise));

@@ -3,17 +3,12 @@ package org.arcwright.shelf;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.Set;
 import org.arcwright.catalog.Exercise;
 import org.arcwright.catalog.Format;
-import org.arcwright.catalog.Mode;
 import org.arcwright.catalog.Per;
 import org.arcwright.catalog.SizeRange;
 import org.arcwright.catalog.Source;
 import org.arcwright.catalog.Step;
-import org.arcwright.catalog.Suitability;
-import org.arcwright.catalog.Tool;
 import org.arcwright.format.CatalogFile;
 import org.arcwright.format.Problem;
 
@@ -24,21 +19,19 @@ final class ExerciseRules {
 
   private final CatalogFile file;
   private final Exercise exercise;
-  private final Map<String, Tool> tools;
   private final List<Problem> found = new ArrayList<>();
 
-  private ExerciseRules(CatalogFile file, Exercise exercise, Map<String, Tool> tools) {
+  private ExerciseRules(CatalogFile file, Exercise exercise) {
     this.file = file;
     this.exercise = exercise;
-    this.tools = tools;
   }
 
   /** What is wrong with the exercise in the file. */
-  static List<Problem> check(CatalogFile file, Exercise exercise, Map<String, Tool> tools) {
-    ExerciseRules rules = new ExerciseRules(file, exercise, tools);
+  static List<Problem> check(CatalogFile file, Exercise exercise) {
+    ExerciseRules rules = new ExerciseRules(file, exercise);
     rules.groups();
     rules.length();
-    rules.opening();
+    rules.spoken();
     rules.modes();
     rules.page();
     rules.source();
@@ -92,69 +85,44 @@ final class ExerciseRules {
     }
   }
 
-  private void opening() {
-    if (!file.isSound("opening") || !file.isSound("steps[0]")) {
-      return;
+  private void spoken() {
+    if (file.isSound("opening") && file.isSound("steps[0]")) {
+      spoken("opening", "opening", exercise.opening(), exercise.steps().get(0), "the first step");
     }
-    int words = ReadAloud.words(exercise.opening());
+    for (int i = 0; i < exercise.steps().size(); i++) {
+      Step step = exercise.steps().get(i);
+      if (file.isSound("steps[" + i + "]")) {
+        spoken("steps[" + i + "].text", "text", ReadAloud.quoted(step.text()), step, "the step");
+      }
+    }
+  }
+
+  private void spoken(String path, String what, String text, Step step, String within) {
+    int words = ReadAloud.words(text);
     Duration needed = ReadAloud.time(words);
-    Duration first = exercise.steps().get(0).minutes().typical();
-    if (needed.compareTo(first) > 0) {
+    Duration given = step.minutes().typical();
+    if (needed.compareTo(given) > 0) {
       add(
-          "opening",
-          "opening",
-          words + " words",
+          path,
+          what,
+          words + (what.equals("text") ? " words to say" : " words"),
           "read aloud at "
               + ReadAloud.WORDS_A_MINUTE
               + " words a minute they take "
               + ReadAloud.text(needed)
-              + ", but the first step usually lasts "
-              + ReadAloud.text(first)
+              + ", but "
+              + within
+              + " usually lasts "
+              + ReadAloud.text(given)
               + "; shorten them, or give the step more");
     }
   }
 
   private void modes() {
-    boolean possible = false;
-    boolean sound = file.isSound("modes");
-    for (Map.Entry<Mode, Suitability> entry : exercise.modes().entrySet()) {
-      String path = "modes." + entry.getKey().word();
-      possible |= entry.getValue().fit() > 0;
-      if (entry.getValue().fit() > 0 && file.isSound(path)) {
-        tools(entry.getKey(), entry.getValue(), path + ".tools");
-      }
-    }
-    if (!possible && sound) {
+    boolean possible = exercise.modes().values().stream().anyMatch(mode -> mode.fit() > 0);
+    if (!possible && file.isSound("modes")) {
       add("modes", "modes", "fit 0 in all three", "it can be run nowhere; raise the fit of one");
     }
-  }
-
-  private void tools(Mode mode, Suitability suitability, String path) {
-    if (suitability.tools().isEmpty() && mode != Mode.IN_PERSON) {
-      add(path, "tools", "none", "people far apart need at least a call; name what they meet in");
-    }
-    int i = 0;
-    for (String id : suitability.tools()) {
-      Tool tool = tools.get(id);
-      if (tool != null && !tool.modes().contains(mode)) {
-        add(
-            path + "[" + i + "]",
-            "tools",
-            id,
-            "\""
-                + tool.title()
-                + "\" is usual "
-                + words(tool.modes())
-                + ", not "
-                + mode.word()
-                + "; name what takes its place");
-      }
-      i++;
-    }
-  }
-
-  private static String words(Set<Mode> modes) {
-    return String.join(" or ", modes.stream().sorted().map(Mode::word).toList());
   }
 
   private void page() {

@@ -1,6 +1,10 @@
 package org.arcwright.shelf;
 
+import static java.util.stream.Collectors.joining;
+
 import java.time.Duration;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
 import org.arcwright.catalog.Exercise;
 
 /**
@@ -12,11 +16,18 @@ public final class ReadAloud {
   /** Words of English read aloud in a minute. */
   public static final int WORDS_A_MINUTE = 183;
 
+  private static final Pattern QUOTED = Pattern.compile("\"[^\"]*\"|\u201c[^\u201d]*\u201d");
+
   private ReadAloud() {}
 
   /** How many words a text has: whatever stands between white space. */
   public static int words(String text) {
     return text.isBlank() ? 0 : text.strip().split("\\s+", -1).length;
+  }
+
+  /** What stands between double quotes: the words that are said. */
+  static String quoted(String text) {
+    return QUOTED.matcher(text).results().map(MatchResult::group).collect(joining(" "));
   }
 
   /** How long so many words take, to the second. */

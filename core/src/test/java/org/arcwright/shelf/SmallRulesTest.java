@@ -22,6 +22,13 @@ class SmallRulesTest {
     assertThat(ReadAloud.words(" ")).isZero();
   }
 
+  @Test
+  void what_is_said_stands_in_quotes() {
+    assertThat(ReadAloud.quoted("Say: \"Let us begin.\" Wait. Say: \"Now.\""))
+        .isEqualTo("\"Let us begin.\" \"Now.\"");
+    assertThat(ReadAloud.quoted("Nothing is said.")).isEmpty();
+  }
+
   @ParameterizedTest
   @CsvSource({"0, 0 s", "70, 1 min 10 s", "120, 2 min", "3600, 1 h", "24000, 6 h 40 min"})
   void times_are_said_in_words(int seconds, String text) {

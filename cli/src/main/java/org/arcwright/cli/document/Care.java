@@ -21,7 +21,12 @@ final class Care {
       List<String> heed = exercise.map(e -> e.cautions(answer.brief().mode())).orElse(List.of());
       if (exercise.isPresent() && !heed.isEmpty()) {
         String cautions = String.join(" ", heed);
-        String out = exercise.get().care().optOut().map(text -> " To opt out: " + text).orElse("");
+        String out =
+            exercise
+                .get()
+                .optOut(answer.brief().mode())
+                .map(text -> " To opt out: " + text)
+                .orElse("");
         lines.add(Words.quoted(activity.title()) + ": " + cautions + out);
       }
     }

@@ -113,9 +113,9 @@ public final class ExercisePage {
         cautions.add(modes.size() == 1 ? caution : ShelfWords.mode(mode) + ": " + caution);
       }
     }
-    exercise
-        .care()
-        .optOut()
+    modes.stream()
+        .flatMap(mode -> exercise.optOut(mode).stream())
+        .findFirst()
         .ifPresent(way -> cautions.add("To opt out, say: " + Words.quoted(way)));
     lines("Heed", cautions);
   }

@@ -22,8 +22,7 @@ final class Care {
                 List<String> said = new ArrayList<>(exercise.cautions(workshop.agenda().mode()));
                 if (!said.isEmpty()) {
                   exercise
-                      .care()
-                      .optOut()
+                      .optOut(workshop.agenda().mode())
                       .ifPresent(out -> said.add(workshop.language().say("care.opt-out", out)));
                   points.add(
                       Point.of(
