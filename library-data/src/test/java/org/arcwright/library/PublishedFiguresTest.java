@@ -6,9 +6,12 @@ import java.time.Duration;
 import java.util.stream.IntStream;
 import org.arcwright.catalog.Exercise;
 import org.arcwright.catalog.Minutes;
+import org.arcwright.catalog.Per;
 import org.arcwright.catalog.SizeRange;
 import org.arcwright.catalog.Step;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /**
  * Durations that follow from the steps, held against figures that others published. Methods without
@@ -16,11 +19,12 @@ import org.junit.jupiter.api.Test;
  * check-in rounds) are timed by common practice and not held here.
  */
 class PublishedFiguresTest {
-  /** 18F Methods (US General Services Administration, CC0): dot voting, 15 minutes. */
+  /** 18F Methods (US General Services Administration, CC0): dot voting, 15 minutes, 3 to 5 dots. */
   @Test
   void dot_voting() {
     Exercise exercise = exercise("dot-voting");
 
+    assertThat(exercise.notes().materials()).contains("Three to five dots for each person");
     sizes(exercise).forEach(n -> assertThat(holds(exercise.minutes(n), 15)).isTrue());
   }
 
@@ -130,6 +134,32 @@ class PublishedFiguresTest {
     assertThat(exercise.breakout()).contains(new SizeRange(4, 5));
     assertThat(round.rounds()).isGreaterThanOrEqualTo(3);
     within(round.minutes(), 20, 30);
+  }
+
+  /**
+   * Multivoting, as quality handbooks have it: a third of the items, rounded down, at most 20 votes
+   * in all and 3 on one item.
+   */
+  @Test
+  void multivoting() {
+    assertThat(exercise("multivoting").opening())
+        .contains("a third of the number of items", "rounded down", "never more than twenty")
+        .contains("at most three on any one item");
+    step(exercise("multivoting"), "thirty-two items, ten votes");
+  }
+
+  /** A group that shows a whole piece of work has 4 minutes or more (a practitioner's page). */
+  @ParameterizedTest
+  @CsvSource({
+    "design-studio-one-round, shows its design",
+    "backwards-planning, walks through its line",
+    "how-we-got-here, tells the turning points"
+  })
+  void reports_of_whole_pieces_of_work(String id, String words) {
+    Step report = step(exercise(id), words);
+
+    assertThat(report.per()).isEqualTo(Per.GROUP);
+    assertThat(report.minutes().typical()).isGreaterThanOrEqualTo(Duration.ofMinutes(4));
   }
 
   /** Fishbowl. UNITAR: 4 or 5 chairs inside; in the open form one of them stays empty. */
