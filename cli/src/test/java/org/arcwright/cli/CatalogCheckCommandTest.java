@@ -84,7 +84,10 @@ class CatalogCheckCommandTest {
     String[] wrongs = wrong.replace("\\n", "\n").replace("\\t", "\t").split("\\|", -1);
     for (int i = 0; i < rights.length; i++) {
       assertThat(text).contains(rights[i]);
-      text = text.replace(rights[i], wrongs[i]
+      text =
+          text.replace(
+              rights[i],
+              wrongs[i]
                   .replace("<200 words>", "word ".repeat(200))
                   .replace("<40 words>", "word ".repeat(40).strip()));
     }

@@ -15,7 +15,9 @@ import org.arcwright.catalog.Tool;
 import org.arcwright.format.CatalogFile;
 import org.arcwright.format.Problem;
 
-/** Whether each mode names the tools that it cannot do without, and none that is of no use there. */
+/**
+ * Whether each mode names the tools that it cannot do without, and none that is of no use there.
+ */
 final class ToolRules {
   /** Tools on which many meet, but no few by themselves. */
   private static final Set<String> FOR_ALL =
@@ -69,10 +71,7 @@ final class ToolRules {
 
   private void check(Mode mode, Suitability here, String path) {
     if (here.tools().isEmpty() && mode != Mode.IN_PERSON) {
-      add(
-          path + ".tools",
-          "none",
-          "people far apart need at least a call; name what they meet in");
+      add(path + ".tools", "none", "people far apart need at least a call; name what they meet in");
       return;
     }
     usual(mode, here, path);

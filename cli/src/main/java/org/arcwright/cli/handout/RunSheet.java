@@ -211,10 +211,7 @@ public final class RunSheet {
     List<String> cautions = exercise.cautions(agenda.mode());
     if (!cautions.isEmpty()) {
       String out =
-          exercise
-              .optOut(agenda.mode())
-              .map(o -> " " + language.say("care.opt-out", o))
-              .orElse("");
+          exercise.optOut(agenda.mode()).map(o -> " " + language.say("care.opt-out", o)).orElse("");
       blocks.add(new Block.Note(language.say("care.title"), String.join(" ", cautions) + out));
     }
     blocks.add(new Words(List.of(exercise.opening())));
