@@ -18,6 +18,7 @@ module org.arcwright.core {
   exports org.arcwright.format;
   exports org.arcwright.gaps;
   exports org.arcwright.live;
+  exports org.arcwright.record;
   exports org.arcwright.shelf;
   exports org.arcwright.standin;
   exports org.arcwright.vote;

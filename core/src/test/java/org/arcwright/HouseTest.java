@@ -69,6 +69,7 @@ class HouseTest {
               "compose.instance",
               "compose.check",
               "compose.reduce"),
+          room("record", "catalog", "agenda", "vote", "live"),
           room("format.tree", "catalog"),
           room(
               "format",
@@ -84,7 +85,9 @@ class HouseTest {
               "compose.check",
               "format.tree",
               "gaps",
-              "standin"),
+              "standin",
+              "record",
+              "vote"),
           room("gaps", "catalog", "brief", "compose"),
           room("shelf", "catalog", "format"));
 

@@ -29,6 +29,7 @@ public final class Main {
     COMMANDS.put("forecast", (terminal, words) -> new ForecastCommand(terminal));
     COMMANDS.put("brief", BriefCommand::line);
     COMMANDS.put("prepare", (terminal, words) -> new PrepareCommand(terminal));
+    COMMANDS.put("report", (terminal, words) -> new ReportCommand(terminal));
     COMMANDS.put("catalog", CatalogCommand::line);
     COMMANDS.put("schema", (terminal, words) -> new SchemaCommand(terminal));
   }

@@ -14,7 +14,7 @@ class HelpTest {
     assertThat(run.code()).isEqualTo(Exit.DONE);
     assertThat(run.err()).isEmpty();
     assertThat(run.out()).contains("compose", "solve", "check", "Exit codes: 0 done");
-    assertThat(run.out().lines().count()).isLessThan(30);
+    assertThat(run.out().lines().count()).isLessThan(40);
     assertThat(run).isEqualTo(Run.of("--help"));
   }
 

@@ -45,6 +45,8 @@ public enum Schema implements Word {
   FORECAST("forecast"),
   /** A line of a progress log; see {@link LogFormat}. */
   LOG("log"),
+  /** What came of a workshop; see {@link RecordFormat}. */
+  RECORD("record"),
   /** What is wrong with a document; see {@link ProblemsFormat}. */
   PROBLEMS("problems"),
   /** An instance of the composition problem; see {@link InstanceFormat}. */

@@ -14,6 +14,7 @@
  *       in JSON;
  *   <li>{@link org.arcwright.format.ForecastFormat}: when an agenda will really end, in JSON;
  *   <li>{@link org.arcwright.format.LogFormat}: progress logs, a line of JSON for each entry;
+ *   <li>{@link org.arcwright.format.RecordFormat}: what came of a workshop, in YAML or JSON;
  *   <li>{@link org.arcwright.format.InstanceFormat} and {@link
  *       org.arcwright.format.SolutionFormat}: the composition problem and its answer, in JSON, for
  *       other solvers, and {@link org.arcwright.format.VerdictFormat}: what a checker says of one;

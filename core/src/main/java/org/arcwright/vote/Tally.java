@@ -11,6 +11,7 @@ public sealed interface Tally
         Multivote,
         Pairwise,
         RankedPoints,
+        Totals,
         WeightedMatrix {
   /** What is voted on. */
   List<String> options();

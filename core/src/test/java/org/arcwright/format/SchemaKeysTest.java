@@ -25,6 +25,8 @@ import org.arcwright.catalog.Speaker;
 import org.arcwright.catalog.Word;
 import org.arcwright.forecast.Basis;
 import org.arcwright.format.tree.Keys;
+import org.arcwright.record.Method;
+import org.arcwright.record.Verdict;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
@@ -104,6 +106,25 @@ class SchemaKeysTest {
           Map.entry("LogEntryForm.DECISION", "log/$defs/decision"),
           Map.entry("LogEntryForm.ENERGY", "log/$defs/energy"),
           Map.entry("LogEntryForm.UNDO", "log/$defs/undo"),
+          Map.entry("RecordReader.KEYS", "record"),
+          Map.entry("RecordReader.HAPPENED", "record/$defs/happening"),
+          Map.entry("RecordReader.DECISION", "record/$defs/decision"),
+          Map.entry("RecordReader.POINT", "record/$defs/point/anyOf/1"),
+          Map.entry("RecordReader.TAKEAWAY", "record/$defs/takeaway/anyOf/1"),
+          Map.entry("RecordReader.ACTION", "record/$defs/action"),
+          Map.entry("RecordReader.NOTE", "record/$defs/note"),
+          Map.entry("RecordReader.FOLLOW_UPS", "record/properties/follow-ups"),
+          Map.entry("VoteReader.MULTIVOTING", "record/$defs/multivoting"),
+          Map.entry("VoteReader.RANKED_POINTS", "record/$defs/ranked-points"),
+          Map.entry("VoteReader.BORDA", "record/$defs/borda"),
+          Map.entry("VoteReader.CONDORCET", "record/$defs/condorcet"),
+          Map.entry("VoteReader.APPROVAL", "record/$defs/approval"),
+          Map.entry("VoteReader.MAJORITY", "record/$defs/majority"),
+          Map.entry("VoteReader.WEIGHTED_MATRIX", "record/$defs/weighted-matrix"),
+          Map.entry("VoteReader.DATUM_MATRIX", "record/$defs/datum-matrix"),
+          Map.entry("VoteReader.SHOW_OF_HANDS", "record/$defs/show-of-hands"),
+          Map.entry("VoteReader.FIST_TO_FIVE", "record/$defs/fist-to-five"),
+          Map.entry("VoteReader.CONSENT", "record/$defs/consent"),
           Map.entry("ProblemsFormat.KEYS", "problems"),
           Map.entry("ProblemsFormat.PROBLEM", "problems/$defs/problem"),
           Map.entry("VerdictFormat.KEYS", "verdict"),
@@ -168,6 +189,16 @@ class SchemaKeysTest {
   }
 
   @Test
+  void the_schema_of_records_knows_each_method_of_voting() {
+    assertThat(
+            at("record/$defs/vote")
+                .path("oneOf")
+                .valueStream()
+                .map(way -> way.path("$ref").stringValue().replace("#/$defs/", "")))
+        .containsExactlyElementsOf(Stream.of(Method.values()).map(Word::word).toList());
+  }
+
+  @Test
   void the_schema_of_verdicts_lists_each_kind_of_finding() {
     assertThat(
             at("verdict/properties/findings/items/properties/kind")
@@ -200,7 +231,10 @@ class SchemaKeysTest {
         Arguments.of("why-this/$defs/instead/properties/kind", InsteadForm.Kind.class),
         Arguments.of("solution/properties/status", SolutionFormat.StatusWord.class),
         Arguments.of("forecast/$defs/work/properties/basis", Basis.class),
-        Arguments.of("log/$defs/workshop/properties/mode", Mode.class));
+        Arguments.of("log/$defs/workshop/properties/mode", Mode.class),
+        Arguments.of("record/properties/mode", Mode.class),
+        Arguments.of("record/$defs/verdict", Verdict.class),
+        Arguments.of("record/$defs/base", VoteReader.Base.class));
   }
 
   private static JsonNode at(String place) {

@@ -345,6 +345,23 @@ class SchemaTest {
         "LOG ~ '\"started\": \"weather-report\", \"planned\": 10' ~ '\"note\": \" \"'",
         "LOG ~ '\"started\": \"weather-report\", \"planned\": 10' ~ '\"undo\": false'",
         "LOG ~ '\"started\": \"weather-report\", \"planned\": 10' ~ '\"paused\": true'",
+        "RECORD ~ 'people: 9' ~ 'people: 0'",
+        "RECORD ~ 'mode: remote' ~ 'mode: online'",
+        "RECORD ~ 'title: Winter planning' ~ 'titel: Winter planning'",
+        "RECORD ~ 'item: weather-report' ~ 'item: Weather report'",
+        "RECORD ~ 'from: 09:33' ~ 'from: half past nine'",
+        "RECORD ~ ', to: 09:44' ~ ''",
+        "RECORD ~ 'method: multivoting' ~ 'method: lots'",
+        "RECORD ~ 'votes-each: 3' ~ 'votes-each: three'",
+        "RECORD ~ 'votes-each: 3' ~ 'picks: 3'",
+        "RECORD ~ 'result: passed' ~ 'result: fine'",
+        "RECORD ~ 'fingers: [5, 4, 3]' ~ 'fingers: [5, 4, 6]'",
+        "RECORD ~ 'more-than-half-of: present' ~ 'more-than-half-of: all'",
+        "RECORD ~ 'people: 3, reservations' ~ 'reservations'",
+        "RECORD ~ 'when: 2026-12-10' ~ 'when: soon'",
+        "RECORD ~ 'said: I did' ~ 'sad: I did'",
+        "RECORD ~ 'every-weeks: 2' ~ 'every-weeks: 0'",
+        "RECORD ~ 'handover: 2026-12-04 10:00' ~ 'handover: tomorrow'",
         "PROBLEMS ~ '\"line\": 5,' ~ ''",
         "PROBLEMS ~ '\"column\": 6' ~ '\"column\": \"6\"'",
         "VERDICT ~ stretch-too-long ~ stretch-too-short",
@@ -389,6 +406,7 @@ class SchemaTest {
       case REVIEW -> REVIEW;
       case FORECAST -> FORECAST;
       case LOG -> LOG;
+      case RECORD -> RecordSample.TEXT;
       case PROBLEMS -> PROBLEMS;
       case INSTANCE -> INSTANCE;
       case SOLUTION -> SOLUTION;
@@ -411,6 +429,7 @@ class SchemaTest {
           case REVIEW -> ReviewFormat::read;
           case FORECAST -> ForecastFormat::read;
           case LOG -> (name, line) -> LogFormat.read(name, LogSample.FIRST_LINE + line);
+          case RECORD -> RecordFormat::read;
           case PROBLEMS -> ProblemsFormat::read;
           case INSTANCE -> InstanceFormat::read;
           case SOLUTION -> SolutionFormat::read;

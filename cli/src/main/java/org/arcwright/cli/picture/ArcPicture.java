@@ -1,11 +1,9 @@
 package org.arcwright.cli.picture;
 
 import java.time.Duration;
-import java.time.LocalTime;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.Set;
 import org.arcwright.agenda.Agenda;
 import org.arcwright.agenda.AgendaItem;
@@ -34,19 +32,15 @@ public final class ArcPicture {
   /** Room at a bar's foot for its number and its kind. */
   private static final int FOOT = 40;
 
-  private static final double CHARACTER = 6.6;
-  private static final int[] TICK_MINUTES = {5, 10, 15, 30, 60, 120, 240};
-  private static final int TICK_WIDTH = 58;
-
   private final Agenda agenda;
   private final Language language;
   private final Hours hours;
-  private final String name;
   private final Size size;
   private final int base;
   private final int top;
-  private final long scale;
+  private final TimeScale scale;
   private final Svg svg;
+  private final KindPatterns patterns;
 
   /** How large the picture is, and whether it explains itself. */
   public enum Size {
@@ -68,10 +62,9 @@ public final class ArcPicture {
     this.agenda = agenda;
     this.language = language;
     this.hours = new Hours(agenda.start(), language);
-    this.name = name;
     this.size = size;
     this.base = size.base;
-    this.scale = Math.max(1, scale.toMinutes());
+    this.scale = new TimeScale(LEFT, RIGHT, Duration.ZERO, scale);
     int highest = USUAL_TOP;
     for (Activity activity : agenda.activities()) {
       highest = Math.max(highest, activity.energy());
@@ -88,6 +81,7 @@ public final class ArcPicture {
             "font-size=\"12\"",
             language.say("arc.title", agenda.title()),
             String.join(" ", ArcWords.of(agenda, language)));
+    this.patterns = new KindPatterns(svg, name);
   }
 
   /**
@@ -104,9 +98,8 @@ public final class ArcPicture {
   }
 
   private void draw() {
-    patterns();
     levels();
-    ticks();
+    scale.ticks(svg, base + 4, hours);
     int number = 0;
     for (AgendaItem item : agenda.items()) {
       if (item instanceof Activity activity) {
@@ -131,37 +124,6 @@ public final class ArcPicture {
     }
   }
 
-  /** A pattern for each kind: one opens as it does, one closes, all differ in grey too. */
-  private void patterns() {
-    svg.add("<defs>");
-    pattern(0, 7, "<circle cx=\"3.5\" cy=\"3.5\" r=\"1.1\" class=\"arc-dots\" fill=\"#555\"/>");
-    pattern(1, 8, stroke("M-2 2 2 -2M0 8 8 0M6 10 10 6", "1.1"));
-    pattern(2, 6, stroke("M-2 -2 8 8M-2 4 2 8M4 -2 8 2", "1.1"));
-    pattern(3, 6, stroke("M0 3H6M3 0V6", "1.1"));
-    pattern(4, 5, stroke("M0 2.5H5", "1.1"));
-    pattern(5, 12, stroke("M6 3V9M3 6H9", "1"));
-    svg.add("</defs>");
-  }
-
-  private void pattern(int number, int side, String drawn) {
-    svg.add(
-        "<pattern id=\"%sp%d\" width=\"%d\" height=\"%d\" patternUnits=\"userSpaceOnUse\">%s"
-            + "</pattern>",
-        name, number, side, side, drawn);
-  }
-
-  private static String stroke(String path, String width) {
-    return "<path d=\""
-        + path
-        + "\" class=\"arc-hatch\" fill=\"none\" stroke=\"#555\" stroke-width=\""
-        + width
-        + "\"/>";
-  }
-
-  private String fill(Optional<Kind> kind) {
-    return "url(#" + name + "p" + kind.map(Kind::ordinal).orElse(Kind.values().length) + ")";
-  }
-
   private void levels() {
     for (int tenths = CALM; tenths <= top; tenths += 10) {
       int y = (int) Math.round(y(tenths));
@@ -178,39 +140,14 @@ public final class ArcPicture {
     }
   }
 
-  private void ticks() {
-    int step = TICK_MINUTES[TICK_MINUTES.length - 1];
-    for (int minutes : TICK_MINUTES) {
-      if ((RIGHT - LEFT) * (long) minutes / scale >= TICK_WIDTH) {
-        step = minutes;
-        break;
-      }
-    }
-    LocalTime start = agenda.start().map(begin -> begin.toLocalTime()).orElse(LocalTime.MIDNIGHT);
-    int past = (start.getHour() * 60 + start.getMinute()) % step;
-    for (long minute = past == 0 ? 0 : step - past; minute <= scale; minute += step) {
-      double x = x(Duration.ofMinutes(minute));
-      svg.add(
-          "<path d=\"M%.1f %dV%d\" class=\"arc-line\" stroke=\"#000\" stroke-width=\"1\"/>",
-          x, base + 4, base + 8);
-      String at = hours.at(Duration.ofMinutes(minute));
-      String anchor = x > RIGHT - 20 ? "end" : "middle";
-      svg.text(
-          (int) Math.round(x),
-          base + 22,
-          "text-anchor=\"" + anchor + "\" class=\"arc-soft\" fill=\"#444\"",
-          at);
-    }
-  }
-
   private void bar(Activity activity) {
-    double from = x(activity.start()) + 0.8;
-    double to = x(activity.end()) - 0.8;
+    double from = scale.x(activity.start()) + 0.8;
+    double to = scale.x(activity.end()) - 0.8;
     double height = y(activity.energy());
     String shape =
         String.format(Locale.ROOT, "M%.1f %dV%.1fH%.1fV%d", from, base, height, to, base);
     svg.add("<path d=\"%s\" class=\"arc-bar\" fill=\"#f4f4f4\"/>", shape);
-    svg.add("<path d=\"%s\" fill=\"%s\"/>", shape, fill(activity.kind()));
+    svg.add("<path d=\"%s\" fill=\"%s\"/>", shape, patterns.fill(activity.kind()));
     svg.add(
         "<path d=\"%s\" class=\"arc-line\" fill=\"none\" stroke=\"#000\" stroke-width=\"1\"/>",
         shape);
@@ -222,13 +159,14 @@ public final class ArcPicture {
   private void ground(Duration from, Duration to, String look) {
     svg.add(
         "<path d=\"M%.1f %dH%.1f\" class=\"arc-line\" stroke=\"#000\" %s/>",
-        x(from), base + 2, x(to), look);
+        scale.x(from), base + 2, scale.x(to), look);
   }
 
   /** A bar's number and, where there is room, its kind in a word. */
   private void foot(Activity activity, int number) {
     String kind = language.kind(activity.kind());
-    boolean room = kind.length() * CHARACTER < width(activity.start(), activity.end()) - 4;
+    boolean room =
+        kind.length() * KindPatterns.CHARACTER < scale.width(activity.start(), activity.end()) - 4;
     int y = room ? base - 24 : base - 10;
     String halo =
         "class=\"arc-ink arc-halo\" fill=\"#000\" stroke=\"#fff\" stroke-width=\"5\""
@@ -246,11 +184,11 @@ public final class ArcPicture {
   }
 
   private void label(Duration from, Duration to, int y, String look, String more, String text) {
-    if (text.length() * CHARACTER > width(from, to) && text.length() > 2) {
+    if (text.length() * KindPatterns.CHARACTER > scale.width(from, to) && text.length() > 2) {
       return;
     }
     String style = look.isEmpty() ? more : "class=\"" + look + "\" fill=\"#444\"" + more;
-    int middle = (int) Math.round((x(from) + x(to)) / 2);
+    int middle = (int) Math.round((scale.x(from) + scale.x(to)) / 2);
     svg.text(middle, y, "text-anchor=\"middle\" " + style, text);
   }
 
@@ -277,7 +215,7 @@ public final class ArcPicture {
   }
 
   private void point(StringBuilder points, double minute, int tenths) {
-    points.append(String.format(Locale.ROOT, "%.1f,%.1f ", x(minute), y(tenths)));
+    points.append(String.format(Locale.ROOT, "%.1f,%.1f ", scale.x(minute), y(tenths)));
   }
 
   private void legend() {
@@ -287,48 +225,14 @@ public final class ArcPicture {
         "<path d=\"M%.1f %dh24\" class=\"arc-curve\" stroke=\"#000\" stroke-width=\"2.5\""
             + " stroke-linecap=\"round\" stroke-dasharray=\"0.1 6\"/>",
         x, y - 4);
-    x = entry(x + 30, y, language.say("arc.wished"));
+    x = KindPatterns.entry(svg, x + 30, y, language.say("arc.wished"));
     Set<Kind> kinds = EnumSet.noneOf(Kind.class);
     boolean own = false;
     for (Activity activity : agenda.activities()) {
       activity.kind().ifPresent(kinds::add);
       own |= activity.kind().isEmpty();
     }
-    for (Kind kind : kinds) {
-      x = swatch(x, y, Optional.of(kind));
-    }
-    if (own) {
-      swatch(x, y, Optional.empty());
-    }
-  }
-
-  private double swatch(double x, int y, Optional<Kind> kind) {
-    for (String fill : List.of("#f4f4f4\" class=\"arc-bar", fill(kind))) {
-      svg.add(
-          "<rect x=\"%.1f\" y=\"%d\" width=\"24\" height=\"14\" fill=\"%s\"/>", x, y - 11, fill);
-    }
-    svg.add(
-        "<rect x=\"%.1f\" y=\"%d\" width=\"24\" height=\"14\" class=\"arc-line\" fill=\"none\""
-            + " stroke=\"#000\"/>",
-        x, y - 11);
-    return entry(x + 30, y, language.kind(kind));
-  }
-
-  private double entry(double x, int y, String word) {
-    svg.text((int) Math.round(x), y, "class=\"arc-ink\" fill=\"#000\"", word);
-    return x + word.length() * CHARACTER + 22;
-  }
-
-  private double width(Duration from, Duration to) {
-    return x(to) - x(from);
-  }
-
-  private double x(Duration at) {
-    return x((double) at.toMinutes());
-  }
-
-  private double x(double minute) {
-    return LEFT + (RIGHT - LEFT) * Math.min(1, minute / scale);
+    patterns.legend(x, y, kinds, own, language);
   }
 
   private double y(int tenths) {

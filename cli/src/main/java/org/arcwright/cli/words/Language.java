@@ -105,6 +105,11 @@ public final class Language {
     return DateTimeFormatter.ofLocalizedDate(FormatStyle.FULL).withLocale(locale).format(day);
   }
 
+  /** A day without its weekday. */
+  public String day(LocalDate day) {
+    return DateTimeFormatter.ofLocalizedDate(FormatStyle.LONG).withLocale(locale).format(day);
+  }
+
   /** A time of day. */
   public String clock(LocalTime time) {
     return DateTimeFormatter.ofLocalizedTime(FormatStyle.SHORT).withLocale(locale).format(time);
