@@ -32,6 +32,7 @@ import org.arcwright.compose.Composition.Composed;
 import org.arcwright.compose.Composition.NothingFits;
 import org.arcwright.compose.LeastBuffer;
 import org.arcwright.compose.Options;
+import org.arcwright.compose.WhatIf;
 import org.arcwright.compose.explain.Clash;
 import org.arcwright.compose.explain.Explainer;
 import org.arcwright.compose.explain.WhyThis;
@@ -108,6 +109,8 @@ final class ComposeCommand implements Callable<Integer> {
 
   @Mixin private OptionsOption options = new OptionsOption();
 
+  @Mixin private VaryOption vary = new VaryOption();
+
   @Mixin private PageOptions pages = new PageOptions();
 
   @Mixin private BudgetOption budget = new BudgetOption();
@@ -129,6 +132,12 @@ final class ComposeCommand implements Callable<Integer> {
     Optional<OptionRule> rule = options.rule();
     refuseTogether(rule.isPresent() && confidence.isPresent(), "--options", "--confidence");
     refuseTogether(rule.isPresent() && why, "--options", "--why");
+    if (vary.wanted()) {
+      refuseBesideVary();
+      WhatIf.Answer answer =
+          refusable(() -> vary.ask(brief, catalog, budget.time(), terminal));
+      return VaryOption.deliver(answer, brief, form(), terminal, outFile);
+    }
     if (rule.isPresent()) {
       return choose(brief, catalog, rule.get(), begin, outFile, instanceFile);
     }
@@ -151,13 +160,28 @@ final class ComposeCommand implements Callable<Integer> {
     }
   }
 
+  private void refuseBesideVary() {
+    refuseTogether(options.rule().isPresent(), "--vary", "--options");
+    refuseTogether(confidence.isPresent(), "--vary", "--confidence");
+    refuseTogether(why, "--vary", "--why");
+    refuseTogether(leftOut, "--vary", "--left-out");
+    refuseTogether(instance.isPresent(), "--vary", "--instance");
+    if (form() == Output.MARKDOWN || form() == Output.HTML) {
+      throw new Refusal("arcwright: --vary comes as text or json; name another --format or --out");
+    }
+  }
+
   private Budget allowed() {
     return Budget.of(budget.time());
   }
 
   private <T> T searching(Supplier<T> work) {
+    return refusable(() -> Progress.during(terminal, budget.time(), work));
+  }
+
+  private <T> T refusable(Supplier<T> work) {
     try {
-      return Progress.during(terminal, budget.time(), work);
+      return work.get();
     } catch (InvalidValueException e) {
       throw new Refusal(briefFile + ": " + e.getMessage(), e);
     }

@@ -11,6 +11,12 @@ import org.arcwright.catalog.Word;
  *     level
  */
 public record EnergyCurve(List<Point> points) {
+  private static final int CALM = 10;
+  private static final int LIVELY = 50;
+
+  /** Tenths between calm and lively. */
+  public static final int WIDEST = LIVELY - CALM;
+
   /**
    * One point.
    *
@@ -23,7 +29,7 @@ public record EnergyCurve(List<Point> points) {
       if (percent < 0 || percent > 100) {
         throw new InvalidValueException("curve", percent, "a point lies at 0 to 100 per cent");
       }
-      if (tenths < 10 || tenths > 50) {
+      if (tenths < CALM || tenths > LIVELY) {
         throw new InvalidValueException(
             "curve", tenths / 10.0, "energy lies between 1 (calm) and 5 (lively)");
       }
@@ -80,6 +86,22 @@ public record EnergyCurve(List<Point> points) {
             "curve", points.get(i).percent(), "write the points in the order of time");
       }
     }
+  }
+
+  /**
+   * The curve moved up, as far as the scale goes.
+   *
+   * @param tenths of a level; under 0 it is moved down
+   */
+  public EnergyCurve livelier(int tenths) {
+    return new EnergyCurve(
+        points.stream()
+            .map(
+                point ->
+                    new Point(
+                        point.percent(),
+                        Math.max(CALM, Math.min(LIVELY, point.tenths() + tenths))))
+            .toList());
   }
 
   /**

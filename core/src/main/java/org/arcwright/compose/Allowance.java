@@ -3,6 +3,7 @@ package org.arcwright.compose;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
+import java.util.Optional;
 import org.arcwright.compose.search.Limit;
 
 /**
@@ -11,6 +12,7 @@ import org.arcwright.compose.search.Limit;
  * interrupted, whose flag stays up. Belongs to one thread.
  */
 final class Allowance {
+  private final Optional<Allowance> whole;
   private final Budget budget;
   private final Cancel cancel;
   private final InstantSource clock;
@@ -18,10 +20,26 @@ final class Allowance {
   private long charged;
 
   Allowance(Budget budget, Cancel cancel, InstantSource clock) {
+    this(Optional.empty(), budget, cancel, clock);
+  }
+
+  private Allowance(
+      Optional<Allowance> whole, Budget budget, Cancel cancel, InstantSource clock) {
+    this.whole = whole;
     this.budget = budget;
     this.cancel = cancel;
     this.clock = clock;
     this.begin = clock.instant();
+  }
+
+  /** One of so many equal parts of what is left, to be spent from now on; never quite nothing. */
+  Allowance part(int parts) {
+    Duration time = budget.time().minus(elapsed()).dividedBy(parts);
+    Budget part =
+        new Budget(
+            Math.max(1, (budget.labels() - charged) / parts),
+            time.compareTo(Duration.ZERO) > 0 ? time : Duration.ofNanos(1));
+    return new Allowance(Optional.of(this), part, cancel, clock);
   }
 
   /** Whether to stop now, whatever is being done. */
@@ -46,6 +64,7 @@ final class Allowance {
   /** Takes the labels of a search that is over off the budget. */
   void charge(long labels) {
     charged += labels;
+    whole.ifPresent(all -> all.charge(labels));
   }
 
   /** Time since the beginning. */

@@ -59,6 +59,11 @@ public final class Composer {
     return new Allowance(budget, cancel, clock);
   }
 
+  /** Refuses a brief that cannot be composed, without composing it. */
+  void refuse(Brief brief) {
+    steps.reduce(brief, catalog, () -> true);
+  }
+
   /**
    * Composes the best agenda for a brief. If neither the time nor a person ends it early, the same
    * brief and labels give the same answer everywhere.

@@ -17,6 +17,7 @@ record Header(Schema schema, int version) {
   static final Header AGENDA = new Header(Schema.AGENDA, 1);
   static final Header COMPOSITION = new Header(Schema.COMPOSITION, 1);
   static final Header OPTIONS = new Header(Schema.OPTIONS, 1);
+  static final Header WHAT_IF = new Header(Schema.WHAT_IF, 1);
   static final Header CLASH = new Header(Schema.CLASH, 1);
   static final Header WHY_NOT = new Header(Schema.WHY_NOT, 1);
   static final Header WHY_THIS = new Header(Schema.WHY_THIS, 1);

@@ -33,6 +33,8 @@ public enum Schema implements Word {
   COMPOSITION("composition"),
   /** Options to choose from; see {@link OptionsFormat}. */
   OPTIONS("options"),
+  /** How the best agenda changes while a figure is varied; see {@link WhatIfFormat}. */
+  WHAT_IF("what-if"),
   /** What clashes where nothing fits, and the ways out; see {@link ClashFormat}. */
   CLASH("clash"),
   /** Why an exercise is not in an agenda; see {@link WhyNotFormat}. */

@@ -12,6 +12,10 @@
  *   <li>{@link org.arcwright.format.CompositionFormat} and {@link
  *       org.arcwright.format.ReviewFormat}: what a composer answers, and what it says of an agenda,
  *       in JSON;
+ *   <li>{@link org.arcwright.format.OptionsFormat}, {@link org.arcwright.format.WhatIfFormat},
+ *       {@link org.arcwright.format.ClashFormat}, {@link org.arcwright.format.WhyNotFormat} and
+ *       {@link org.arcwright.format.WhyThisFormat}: options, what becomes of other figures, and
+ *       explanations, in JSON;
  *   <li>{@link org.arcwright.format.ForecastFormat}: when an agenda will really end, in JSON;
  *   <li>{@link org.arcwright.format.LogFormat}: progress logs, a line of JSON for each entry;
  *   <li>{@link org.arcwright.format.RecordFormat}: what came of a workshop, in YAML or JSON;

@@ -21,6 +21,7 @@ import org.arcwright.catalog.Product;
 import org.arcwright.catalog.Tool;
 import org.arcwright.compose.Composition;
 import org.arcwright.compose.Options;
+import org.arcwright.compose.WhatIf;
 import org.arcwright.compose.Review;
 import org.arcwright.compose.check.Verdict;
 import org.arcwright.compose.explain.Clash;
@@ -120,6 +121,14 @@ class RoundTripTest {
 
     assertThat(OptionsFormat.read("o.json", text)).isEqualTo(options);
     assertThat(SchemaFile.complaints(Schema.OPTIONS, text)).isEmpty();
+  }
+
+  @Property(tries = 100, seed = "635")
+  void what_if(@ForAll("whatIfs") WhatIf.Answer answer) {
+    String text = WhatIfFormat.write(answer);
+
+    assertThat(WhatIfFormat.read("w.json", text)).isEqualTo(answer);
+    assertThat(SchemaFile.complaints(Schema.WHAT_IF, text)).isEmpty();
   }
 
   @Property(tries = 100, seed = "635")
@@ -261,6 +270,11 @@ class RoundTripTest {
   @Provide
   Arbitrary<Options> manyOptions() {
     return Verdicts.options();
+  }
+
+  @Provide
+  Arbitrary<WhatIf.Answer> whatIfs() {
+    return Verdicts.whatIfs();
   }
 
   @Provide

@@ -23,6 +23,7 @@ import org.arcwright.catalog.Mode;
 import org.arcwright.catalog.Per;
 import org.arcwright.catalog.Speaker;
 import org.arcwright.catalog.Word;
+import org.arcwright.compose.Parameter;
 import org.arcwright.forecast.Basis;
 import org.arcwright.format.tree.Keys;
 import org.arcwright.record.Method;
@@ -71,6 +72,8 @@ class SchemaKeysTest {
           Map.entry(
               "OptionsReader.FORMATS",
               "options/properties/options/items/properties/profile/properties/formats"),
+          Map.entry("WhatIfFormat.KEYS", "what-if"),
+          Map.entry("WhatIfFormat.ROW", "what-if/properties/rows/items"),
           Map.entry("ClashFormat.KEYS", "clash"),
           Map.entry("ClashFormat.CONFLICT", "clash/properties/conflicts/items"),
           Map.entry(
@@ -226,6 +229,9 @@ class SchemaKeysTest {
         Arguments.of("agenda/$defs/pause/properties/break", AgendaReader.BreakKind.class),
         Arguments.of("composition/properties/answer", CompositionReader.Kind.class),
         Arguments.of("options/properties/end", OptionsReader.EndWord.class),
+        Arguments.of("what-if/properties/vary", Parameter.class),
+        Arguments.of(
+            "what-if/properties/rows/items/properties/answer", WhatIfFormat.Kind.class),
         Arguments.of("clash/$defs/wish/properties/wish", WishForm.Kind.class),
         Arguments.of("why-not/properties/answer", WhyNotFormat.Kind.class),
         Arguments.of("why-this/$defs/instead/properties/kind", InsteadForm.Kind.class),

@@ -127,6 +127,17 @@ class SchemaTest {
        "instance": %s}
       """
           .formatted(AGENDA.strip(), INSTANCE.strip());
+  private static final String WHAT_IF =
+      """
+      {"format": "arcwright-what-if", "version": 1, "vary": "energy", "from": -10, "to": 10,
+       "step": 5, "own": 0, "rows": [
+        {"value": -10, "answer": "best", "agenda": %s,
+         "proof": {"best": true, "cost": 5, "bound": 5, "labels": 9, "milliseconds": 3.5}},
+        {"value": -5, "answer": "none", "reasons": ["Too short."]},
+        {"value": 0, "answer": "open", "bound": 4, "labels": 9},
+        {"value": 5, "answer": "refused", "why": "cap is 5 min"}]}
+      """
+          .formatted(AGENDA.strip());
   private static final String CLASH =
       """
       {"format": "arcwright-clash", "version": 1,
@@ -297,6 +308,15 @@ class SchemaTest {
         "OPTIONS ~ '\"openness\": 1,' ~ ''",
         "OPTIONS ~ '\"plenary\": 4' ~ '\"circle\": 4'",
         "OPTIONS ~ '\"leftOut\": [],' ~ ''",
+        "WHAT_IF ~ arcwright-what-if ~ arcwright-options",
+        "WHAT_IF ~ '\"vary\": \"energy\"' ~ '\"vary\": \"mood\"'",
+        "WHAT_IF ~ '\"from\": -10' ~ '\"from\": \"-10\"'",
+        "WHAT_IF ~ '\"step\": 5' ~ '\"step\": 0'",
+        "WHAT_IF ~ ', \"own\": 0' ~ ''",
+        "WHAT_IF ~ '{\"value\": -10, ' ~ '{'",
+        "WHAT_IF ~ '\"answer\": \"best\"' ~ '\"answer\": \"none\"'",
+        "WHAT_IF ~ '\"answer\": \"open\"' ~ '\"answer\": \"best\"'",
+        "WHAT_IF ~ '\"why\"' ~ '\"because\"'",
         "CLASH ~ arcwright-clash ~ arcwright-agenda",
         "CLASH ~ '\"wish\": \"cap\", \"time\": 45' ~ '\"wish\": \"cap\", \"number\": 45'",
         "CLASH ~ '\"wish\": \"cap\"' ~ '\"wish\": \"hope\"'",
@@ -400,6 +420,7 @@ class SchemaTest {
       case AGENDA -> AGENDA;
       case COMPOSITION -> COMPOSITION;
       case OPTIONS -> OPTIONS;
+      case WHAT_IF -> WHAT_IF;
       case CLASH -> CLASH;
       case WHY_NOT -> WHY_NOT;
       case WHY_THIS -> WHY_THIS;
@@ -423,6 +444,7 @@ class SchemaTest {
           case AGENDA -> AgendaFormat::read;
           case COMPOSITION -> CompositionFormat::read;
           case OPTIONS -> OptionsFormat::read;
+          case WHAT_IF -> WhatIfFormat::read;
           case CLASH -> ClashFormat::read;
           case WHY_NOT -> WhyNotFormat::read;
           case WHY_THIS -> WhyThisFormat::read;

@@ -12,10 +12,13 @@ import org.arcwright.catalog.Format;
 import org.arcwright.compose.Composition;
 import org.arcwright.compose.LeftOut;
 import org.arcwright.compose.Options;
+import org.arcwright.compose.Parameter;
 import org.arcwright.compose.Price;
 import org.arcwright.compose.Profile;
 import org.arcwright.compose.Proof;
 import org.arcwright.compose.Review;
+import org.arcwright.compose.Sweep;
+import org.arcwright.compose.WhatIf;
 import org.arcwright.compose.check.Finding;
 import org.arcwright.compose.check.Verdict;
 import org.arcwright.compose.instance.Instance;
@@ -72,6 +75,25 @@ final class Verdicts {
                                     .as(Options.Found::new)));
     Arbitrary<Options> none = Combinators.combine(rules, compositions()).as(Options.NotOne::new);
     return Arbitraries.oneOf(List.of(found, none));
+  }
+
+  static Arbitrary<WhatIf.Answer> whatIfs() {
+    Arbitrary<Sweep> sweeps =
+        Combinators.combine(
+                Arbitraries.of(Parameter.class), Arbitraries.integers().between(1, 9))
+            .as((parameter, step) -> new Sweep(parameter, 15, 35, step));
+    Arbitrary<Integer> values = Arbitraries.integers();
+    Arbitrary<WhatIf.Row> rows =
+        Arbitraries.oneOf(
+            List.of(
+                Combinators.combine(values, Samples.agendas(), proofs()).as(WhatIf.Row.Best::new),
+                Combinators.combine(values, Samples.texts(40).list().ofMaxSize(3))
+                    .as(WhatIf.Row.None::new),
+                Combinators.combine(values, Arbitraries.longs().optional(), Arbitraries.longs())
+                    .as(WhatIf.Row.Open::new),
+                Combinators.combine(values, Samples.texts(40)).as(WhatIf.Row.Refused::new)));
+    return Combinators.combine(sweeps, values, rows.list().ofMaxSize(4))
+        .as(WhatIf.Answer::new);
   }
 
   private static Arbitrary<Options.Option> option(List<LeftOut> leftOut, Instance instance) {
