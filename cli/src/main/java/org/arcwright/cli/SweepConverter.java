@@ -1,7 +1,6 @@
 package org.arcwright.cli;
 
 import java.util.Arrays;
-import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -20,7 +19,7 @@ final class SweepConverter implements ITypeConverter<Sweep> {
   private static final Pattern TIME = Pattern.compile("(?:(\\d{1,2})h)?(?:(\\d{1,4})m?)?");
   private static final Pattern WHOLE = Pattern.compile("\\d{1,4}");
   private static final Pattern PERCENT = Pattern.compile("(\\d{1,3})%?");
-  private static final Pattern LEVEL = Pattern.compile("(-?)(\\d)(?:\\.(\\d))?");
+  private static final Pattern LEVEL = Pattern.compile("-?(\\d)(?:\\.(\\d))?");
 
   @Override
   public Sweep convert(String text) {
@@ -111,14 +110,14 @@ final class SweepConverter implements ITypeConverter<Sweep> {
               : OptionalInt.empty();
       case BUFFER -> {
         Matcher percent = PERCENT.matcher(part);
-        yield percent.matches() ? OptionalInt.of(number(percent.group(1))) : OptionalInt.empty();
+        yield percent.matches() ? OptionalInt.of(number(percent, 1)) : OptionalInt.empty();
       }
       case ENERGY -> {
         Matcher level = LEVEL.matcher(part);
         yield level.matches()
             ? OptionalInt.of(
-                (level.group(1).isEmpty() ? 1 : -1)
-                    * (10 * number(level.group(2)) + number(level.group(3))))
+                (part.startsWith("-") ? -1 : 1)
+                    * (10 * number(level, 1) + number(level, 2)))
             : OptionalInt.empty();
       }
     };
@@ -127,12 +126,14 @@ final class SweepConverter implements ITypeConverter<Sweep> {
   private static OptionalInt time(String part) {
     Matcher time = TIME.matcher(part);
     return time.matches() && !part.isEmpty()
-        ? OptionalInt.of(60 * number(time.group(1)) + number(time.group(2)))
+        ? OptionalInt.of(60 * number(time, 1) + number(time, 2))
         : OptionalInt.empty();
   }
 
-  private static int number(String digits) {
-    return Optional.ofNullable(digits).map(Integer::parseInt).orElse(0);
+  /** The digits of a group as a number; 0 if the group is not there. */
+  private static int number(Matcher matcher, int group) {
+    String digits = matcher.group(group);
+    return digits == null ? 0 : Integer.parseInt(digits);
   }
 
   private static int usualStep(Parameter parameter) {

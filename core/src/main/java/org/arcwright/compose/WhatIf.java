@@ -1,5 +1,7 @@
 package org.arcwright.compose;
 
+import static java.util.Objects.requireNonNull;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -177,7 +179,7 @@ public final class WhatIf {
     try {
       answer = composer.compose(parameter.set(brief, value), part, Listener.NONE);
     } catch (InvalidValueException refused) {
-      return new Row.Refused(value, refused.getMessage());
+      return new Row.Refused(value, requireNonNull(refused.getMessage()));
     }
     if (answer instanceof Composed composed) {
       part.charge(composed.proof().labels());
