@@ -45,6 +45,8 @@ public enum Schema implements Word {
   REVIEW("review"),
   /** When an agenda will really end; see {@link ForecastFormat}. */
   FORECAST("forecast"),
+  /** What to do when a tool or a person fails; see {@link StandInsFormat}. */
+  STAND_INS("stand-ins"),
   /** A line of a progress log; see {@link LogFormat}. */
   LOG("log"),
   /** What came of a workshop; see {@link RecordFormat}. */

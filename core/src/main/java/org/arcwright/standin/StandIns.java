@@ -34,18 +34,38 @@ public record StandIns(
     fewer = List.copyOf(fewer);
     alone = List.copyOf(alone);
     decisions = List.copyOf(decisions);
-    tools.forEach(loss -> loss.swaps().forEach(swap -> check(agenda, swap.place())));
-    fewer.forEach(turnout -> check(agenda, turnout.place()));
-    alone.forEach(swap -> check(agenda, swap.place()));
-    decisions.forEach(place -> check(agenda, place));
+    for (int i = 0; i < tools.size(); i++) {
+      check(agenda, "tools[" + i + "].swaps", places(tools.get(i).swaps()), ".place");
+    }
+    check(agenda, "fewer", fewer.stream().map(Turnout::place).toList(), ".place");
+    check(agenda, "alone", places(alone), ".place");
+    check(agenda, "decisions", decisions, "");
   }
 
-  private static void check(Agenda agenda, int place) {
-    if (place < 0
-        || place >= agenda.items().size()
-        || !(agenda.items().get(place) instanceof AgendaItem.Activity)) {
-      throw new InvalidValueException("place", place, "the place of an exercise is right");
+  private static List<Integer> places(List<Swap> swaps) {
+    return swaps.stream().map(Swap::place).toList();
+  }
+
+  private static void check(Agenda agenda, String list, List<Integer> places, String field) {
+    for (int i = 0; i < places.size(); i++) {
+      int place = places.get(i);
+      if (place < 0
+          || place >= agenda.items().size()
+          || !(agenda.items().get(place) instanceof AgendaItem.Activity)) {
+        throw new InvalidValueException(
+            list + "[" + i + "]" + field, place, "the place of an exercise is right");
+      }
     }
+  }
+
+  /** What concerns that tool alone. */
+  public StandIns onlyWithout(String tool) {
+    return new StandIns(
+        agenda,
+        tools.stream().filter(loss -> loss.tool().equals(tool)).toList(),
+        List.of(),
+        List.of(),
+        List.of());
   }
 
   /** How many pairs of an exercise and a tool it leans on there are. */

@@ -90,6 +90,16 @@ class SchemaTest {
       """
           .replace("ENDS", "20, ".repeat(98) + "20")
           .replace("AGENDA", AGENDA.strip());
+  private static final String STAND_INS =
+      """
+      {"format": "arcwright-stand-ins", "version": 1, "pairs": 1, "covered": 1,
+       "tools": [{"tool": "board", "swaps": [{"place": 0, "standIn": {"exercise": "chat-burst",
+        "title": "Chat burst", "length": 15, "change": 5, "points": 40, "tools": ["chat"],
+        "materials": []}}]}],
+       "fewer": [{"place": 0, "impossible": [7, 6], "least": 6, "groups": 2, "usual": 8.5}],
+       "alone": [{"place": 0}], "decisions": [], "agenda": AGENDA}
+      """
+          .replace("AGENDA", AGENDA.strip());
   private static final String LOG =
       """
       {"at": "2026-12-03T09:34:10+01:00", "started": "weather-report", "planned": 10}
@@ -353,6 +363,13 @@ class SchemaTest {
         "FORECAST ~ ', \"end\": 84' ~ ''",
         "FORECAST ~ '\"basis\": \"catalog\"' ~ '\"onTime\": 0.5'",
         "FORECAST ~ '\"mode\": \"remote\"' ~ '\"mode\": \"online\"'",
+        "STAND_INS ~ arcwright-stand-ins ~ arcwright-agenda",
+        "STAND_INS ~ '\"pairs\": 1' ~ '\"pairs\": \"1\"'",
+        "STAND_INS ~ '\"covered\": 1,' ~ ''",
+        "STAND_INS ~ '\"change\": 5' ~ '\"change\": \"5\"'",
+        "STAND_INS ~ '\"place\": 0' ~ '\"place\": -1'",
+        "STAND_INS ~ '\"impossible\": [7, 6]' ~ '\"impossible\": 7'",
+        "STAND_INS ~ '\"alone\": [{\"place\": 0}]' ~ '\"alone\": [0]'",
         "LOG ~ '09:34:10+01:00' ~ '09:34:10'",
         "LOG ~ '2026-12-03T09:34:10+01:00' ~ '9:34'",
         "LOG ~ '\"at\": \"2026-12-03T09:34:10+01:00\", ' ~ ''",
@@ -426,6 +443,7 @@ class SchemaTest {
       case WHY_THIS -> WHY_THIS;
       case REVIEW -> REVIEW;
       case FORECAST -> FORECAST;
+      case STAND_INS -> STAND_INS;
       case LOG -> LOG;
       case RECORD -> RecordSample.TEXT;
       case PROBLEMS -> PROBLEMS;
@@ -450,6 +468,7 @@ class SchemaTest {
           case WHY_THIS -> WhyThisFormat::read;
           case REVIEW -> ReviewFormat::read;
           case FORECAST -> ForecastFormat::read;
+          case STAND_INS -> StandInsFormat::read;
           case LOG -> (name, line) -> LogFormat.read(name, LogSample.FIRST_LINE + line);
           case RECORD -> RecordFormat::read;
           case PROBLEMS -> ProblemsFormat::read;
