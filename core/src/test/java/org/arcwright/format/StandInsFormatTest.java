@@ -49,7 +49,7 @@ class StandInsFormatTest {
     assertThat(
             Complaints.of(
                 () -> StandInsFormat.read("s.json", ONE.replace("\"decisions\": [1]", "\"decisions\": []"))))
-        .anySatisfy(line -> assertThat(line).contains("1:73: covered, 1: below stand 0"));
+        .anySatisfy(line -> assertThat(line).contains("1:72: covered, 1: below stand 0"));
   }
 
   @Provide
