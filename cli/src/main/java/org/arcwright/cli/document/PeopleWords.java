@@ -37,7 +37,7 @@ final class PeopleWords {
               + " planned.");
     }
     groups(least, sentences);
-    time(least, sentences);
+    time(sentences);
     for (Turnout turnout : some) {
       if (turnout.standIn().isEmpty()) {
         sentences.add(
@@ -98,7 +98,7 @@ final class PeopleWords {
             + (split.smaller() + 1);
   }
 
-  private void time(int least, List<String> sentences) {
+  private void time(List<String> sentences) {
     Duration planned = Duration.ZERO;
     Duration usual = Duration.ZERO;
     for (Turnout turnout : standIns.fewer()) {
@@ -135,8 +135,9 @@ final class PeopleWords {
 
   /** What one person can lead and mind; stand-ins are to follow. */
   List<String> producer() {
+    List<String> sentences = new ArrayList<>();
     if (standIns.alone().isEmpty()) {
-      return List.of("You can lead every exercise alone.");
+      sentences.add("You can lead every exercise alone.");
     }
     List<String> without =
         standIns.alone().stream()
@@ -144,7 +145,6 @@ final class PeopleWords {
             .map(Swap::place)
             .map(this::named)
             .toList();
-    List<String> sentences = new ArrayList<>();
     if (!without.isEmpty()) {
       sentences.add(
           "Somebody has to mind the tools in "
