@@ -134,8 +134,7 @@ final class ComposeCommand implements Callable<Integer> {
     refuseTogether(rule.isPresent() && why, "--options", "--why");
     if (vary.wanted()) {
       refuseBesideVary();
-      WhatIf.Answer answer =
-          refusable(() -> vary.ask(brief, catalog, budget.time(), terminal));
+      WhatIf.Answer answer = refusable(() -> vary.ask(brief, catalog, budget.time(), terminal));
       return VaryOption.deliver(answer, brief, form(), terminal, outFile);
     }
     if (rule.isPresent()) {

@@ -19,10 +19,7 @@ import picocli.CommandLine.Parameters;
 /** What to do when a tool or a person fails. */
 @Command(
     name = "standins",
-    description = {
-      "Says what to do when a tool or a person fails, exercise by exercise.",
-      ""
-    },
+    description = {"Says what to do when a tool or a person fails, exercise by exercise.", ""},
     sortOptions = false)
 final class StandInsCommand implements Callable<Integer> {
   @Mixin private AgendaInput input = new AgendaInput();

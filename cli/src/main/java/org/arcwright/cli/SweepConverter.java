@@ -116,8 +116,7 @@ final class SweepConverter implements ITypeConverter<Sweep> {
         Matcher level = LEVEL.matcher(part);
         yield level.matches()
             ? OptionalInt.of(
-                (part.startsWith("-") ? -1 : 1)
-                    * (10 * number(level, 1) + number(level, 2)))
+                (part.startsWith("-") ? -1 : 1) * (10 * number(level, 1) + number(level, 2)))
             : OptionalInt.empty();
       }
     };

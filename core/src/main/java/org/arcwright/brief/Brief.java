@@ -116,22 +116,58 @@ public record Brief(
   /** The same brief with another cap. */
   public Brief withCap(Duration other) {
     return new Brief(
-        title, goal, group, mode, other, start, tools, rhythm, meals, curve, bufferPercent, given,
-        wishes, ownItems);
+        title,
+        goal,
+        group,
+        mode,
+        other,
+        start,
+        tools,
+        rhythm,
+        meals,
+        curve,
+        bufferPercent,
+        given,
+        wishes,
+        ownItems);
   }
 
   /** The same brief for other people. */
   public Brief withGroup(Group other) {
     return new Brief(
-        title, goal, other, mode, cap, start, tools, rhythm, meals, curve, bufferPercent, given,
-        wishes, ownItems);
+        title,
+        goal,
+        other,
+        mode,
+        cap,
+        start,
+        tools,
+        rhythm,
+        meals,
+        curve,
+        bufferPercent,
+        given,
+        wishes,
+        ownItems);
   }
 
   /** The same brief with another wish for energy. */
   public Brief withCurve(EnergyCurve other) {
     return new Brief(
-        title, goal, group, mode, cap, start, tools, rhythm, meals, other, bufferPercent, given,
-        wishes, ownItems);
+        title,
+        goal,
+        group,
+        mode,
+        cap,
+        start,
+        tools,
+        rhythm,
+        meals,
+        other,
+        bufferPercent,
+        given,
+        wishes,
+        ownItems);
   }
 
   /** Starts a brief; all else comes from {@link Defaults} until it is set. */

@@ -99,8 +99,7 @@ public record EnergyCurve(List<Point> points) {
             .map(
                 point ->
                     new Point(
-                        point.percent(),
-                        Math.max(CALM, Math.min(LIVELY, point.tenths() + tenths))))
+                        point.percent(), Math.max(CALM, Math.min(LIVELY, point.tenths() + tenths))))
             .toList());
   }
 

@@ -23,8 +23,7 @@ final class Allowance {
     this(Optional.empty(), budget, cancel, clock);
   }
 
-  private Allowance(
-      Optional<Allowance> whole, Budget budget, Cancel cancel, InstantSource clock) {
+  private Allowance(Optional<Allowance> whole, Budget budget, Cancel cancel, InstantSource clock) {
     this.whole = whole;
     this.budget = budget;
     this.cancel = cancel;

@@ -40,9 +40,9 @@ import org.arcwright.standin.Turnout;
  * }
  * }</pre>
  *
- * <p>A {@code place} counts the agenda's items from 0; where a swap has no {@code standIn}, there is
- * none. {@code pairs} counts each exercise with each tool that it leans on, {@code covered} those
- * that have a stand-in. What is written is read as an equal value.
+ * <p>A {@code place} counts the agenda's items from 0; where a swap has no {@code standIn}, there
+ * is none. {@code pairs} counts each exercise with each tool that it leans on, {@code covered}
+ * those that have a stand-in. What is written is read as an equal value.
  */
 public final class StandInsFormat {
   private static final Keys KEYS =

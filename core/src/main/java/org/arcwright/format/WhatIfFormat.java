@@ -21,8 +21,8 @@ import org.arcwright.format.tree.Node;
  * How the best agenda changes while one figure of a brief is varied, in JSON for other programs.
  * {@code answer} says of each value what became of it: {@code best} has an agenda and its proof,
  * {@code none} has reasons, {@code open} a bound, if one is known, and the labels used, {@code
- * refused} why there is no such brief. Values are minutes, people, per cent, or tenths of a level of
- * energy.
+ * refused} why there is no such brief. Values are minutes, people, per cent, or tenths of a level
+ * of energy.
  *
  * <pre>{@code
  * {

@@ -117,8 +117,7 @@ class WhatIfTest {
   @Test
   void a_value_that_no_brief_can_have_is_a_row_with_the_reason() {
     Wishes.Pin pin = new Wishes.Pin("dots", new Moment.After(Duration.ofMinutes(50)));
-    Brief pinned =
-        brief(95).wishes(new Wishes(Set.of(), Set.of(), List.of(pin), Set.of())).build();
+    Brief pinned = brief(95).wishes(new Wishes(Set.of(), Set.of(), List.of(pin), Set.of())).build();
 
     List<Row> rows = ask(pinned, new Sweep(Parameter.CAP, 40, 60, 10)).rows();
 
@@ -146,8 +145,7 @@ class WhatIfTest {
     Sweep sweep = new Sweep(Parameter.CAP, 80, 120, 10);
     Budget budget = new Budget(600, Duration.ofMinutes(1));
 
-    WhatIf.Answer answer =
-        WhatIf.ask(COMPOSER, BRIEF, sweep, budget, Cancel.NEVER, row -> {});
+    WhatIf.Answer answer = WhatIf.ask(COMPOSER, BRIEF, sweep, budget, Cancel.NEVER, row -> {});
 
     long labels = 0;
     for (Row row : answer.rows()) {

@@ -235,8 +235,7 @@ class SchemaKeysTest {
         Arguments.of("composition/properties/answer", CompositionReader.Kind.class),
         Arguments.of("options/properties/end", OptionsReader.EndWord.class),
         Arguments.of("what-if/properties/vary", Parameter.class),
-        Arguments.of(
-            "what-if/properties/rows/items/properties/answer", WhatIfFormat.Kind.class),
+        Arguments.of("what-if/properties/rows/items/properties/answer", WhatIfFormat.Kind.class),
         Arguments.of("clash/$defs/wish/properties/wish", WishForm.Kind.class),
         Arguments.of("why-not/properties/answer", WhyNotFormat.Kind.class),
         Arguments.of("why-this/$defs/instead/properties/kind", InsteadForm.Kind.class),

@@ -45,10 +45,13 @@ class StandInsFormatTest {
   @Test
   void a_place_that_is_no_exercise_and_a_wrong_count_are_told_where_they_stand() {
     assertThat(Complaints.of(() -> StandInsFormat.read("s.json", ONE)))
-        .anySatisfy(line -> assertThat(line).contains("3:42: decisions[0], 1: the place of an exercise"));
+        .anySatisfy(
+            line -> assertThat(line).contains("3:42: decisions[0], 1: the place of an exercise"));
     assertThat(
             Complaints.of(
-                () -> StandInsFormat.read("s.json", ONE.replace("\"decisions\": [1]", "\"decisions\": []"))))
+                () ->
+                    StandInsFormat.read(
+                        "s.json", ONE.replace("\"decisions\": [1]", "\"decisions\": []"))))
         .anySatisfy(line -> assertThat(line).contains("1:72: covered, 1: below stand 0"));
   }
 
@@ -90,7 +93,9 @@ class StandInsFormatTest {
             turnouts.list().ofMaxSize(2),
             swaps.list().ofMaxSize(2),
             place.list().ofMaxSize(2))
-        .as((tools, fewer, alone, decisions) -> new StandIns(agenda, tools, fewer, alone, decisions));
+        .as(
+            (tools, fewer, alone, decisions) ->
+                new StandIns(agenda, tools, fewer, alone, decisions));
   }
 
   private static Arbitrary<StandIn> standIns() {

@@ -79,8 +79,7 @@ final class Verdicts {
 
   static Arbitrary<WhatIf.Answer> whatIfs() {
     Arbitrary<Sweep> sweeps =
-        Combinators.combine(
-                Arbitraries.of(Parameter.class), Arbitraries.integers().between(1, 9))
+        Combinators.combine(Arbitraries.of(Parameter.class), Arbitraries.integers().between(1, 9))
             .as((parameter, step) -> new Sweep(parameter, 15, 35, step));
     Arbitrary<Integer> values = Arbitraries.integers();
     Arbitrary<WhatIf.Row> rows =
@@ -92,8 +91,7 @@ final class Verdicts {
                 Combinators.combine(values, Arbitraries.longs().optional(), Arbitraries.longs())
                     .as(WhatIf.Row.Open::new),
                 Combinators.combine(values, Samples.texts(40)).as(WhatIf.Row.Refused::new)));
-    return Combinators.combine(sweeps, values, rows.list().ofMaxSize(4))
-        .as(WhatIf.Answer::new);
+    return Combinators.combine(sweeps, values, rows.list().ofMaxSize(4)).as(WhatIf.Answer::new);
   }
 
   private static Arbitrary<Options.Option> option(List<LeftOut> leftOut, Instance instance) {

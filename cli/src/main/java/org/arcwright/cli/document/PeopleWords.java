@@ -26,8 +26,7 @@ final class PeopleWords {
   List<String> fewer() {
     List<String> sentences = new ArrayList<>();
     int least = standIns.fewer().get(0).least();
-    List<Turnout> some =
-        standIns.fewer().stream().filter(turnout -> !turnout.always()).toList();
+    List<Turnout> some = standIns.fewer().stream().filter(turnout -> !turnout.always()).toList();
     if (some.isEmpty()) {
       sentences.add(
           "Everything works with "
@@ -78,8 +77,7 @@ final class PeopleWords {
       turnout.groups().ifPresent(split -> parts.add(named(turnout.place()) + " " + split(split)));
     }
     if (!parts.isEmpty()) {
-      sentences.add(
-          "Small groups, with " + least + " people: " + String.join("; ", parts) + ".");
+      sentences.add("Small groups, with " + least + " people: " + String.join("; ", parts) + ".");
     }
   }
 

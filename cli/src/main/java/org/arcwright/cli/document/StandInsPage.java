@@ -189,8 +189,7 @@ public final class StandInsPage {
     Activity activity = activity(place);
     String before = "  " + clock.at(activity.start()) + "  ";
     lines.addAll(
-        Wrap.hanging(
-            before, activity.title() + ", " + Words.time(activity.length()) + not, width));
+        Wrap.hanging(before, activity.title() + ", " + Words.time(activity.length()) + not, width));
     String in = " ".repeat(before.length());
     lines.addAll(
         Wrap.hanging(

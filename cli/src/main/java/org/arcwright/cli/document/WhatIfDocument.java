@@ -179,7 +179,8 @@ public final class WhatIfDocument {
     boolean own = answer.rows().stream().anyMatch(row -> row.value() == answer.own());
     key.add(
         own ? "* is what the brief says." : "The brief itself says " + value(answer.own()) + ".");
-    if (answer.rows().stream().anyMatch(row -> row instanceof Row.Best best && !best.proof().best())) {
+    if (answer.rows().stream()
+        .anyMatch(row -> row instanceof Row.Best best && !best.proof().best())) {
       key.add("~ is the best found so far, not proven; a larger --budget may find a better one.");
     }
     return key;
