@@ -17,9 +17,14 @@ import java.util.Arrays;
 final class Bound {
   private static final char NO_FORMAT = Character.MAX_VALUE;
 
-  final Reach reach;
+  private final Reach reach;
+  private final Nodes nodes;
   private final Model model;
+  private final Stage[] stages;
   private final Prices prices;
+  private final boolean formats;
+  private final long monotony;
+  private final long monotonyAcrossBreak;
   private final Work work;
   private final long[] base;
   private final long[] special;
@@ -27,27 +32,45 @@ final class Bound {
   private final long[] endWhole;
   private final long[] endBroken;
 
-  private Bound(Reach reach, Prices prices, Work work) {
+  private Bound(Reach reach, Prices prices, boolean formats, Work work) {
     this.reach = reach;
-    this.model = reach.model;
+    this.nodes = reach.nodes;
+    this.model = nodes.model;
+    this.stages = reach.stages;
     this.prices = prices;
     this.work = work;
-    this.base = new long[reach.values()];
-    this.special = new long[reach.values()];
-    this.format = new char[reach.values()];
+    this.formats = formats;
+    this.monotony = formats ? model.monotony : 0;
+    this.monotonyAcrossBreak = formats ? model.monotonyAcrossBreak : 0;
+    this.base = new long[(int) reach.values];
+    this.special = new long[base.length];
+    this.format = new char[base.length];
     this.endWhole = Ends.of(model, false);
     this.endBroken = Ends.of(model, true);
   }
 
-  static Bound of(Model model, Prices prices, Work work) {
-    Bound bound = new Bound(Reach.of(model, prices, work), prices, work);
+  /** The bound for all states of a reach. */
+  static Bound of(Reach reach, Prices prices, Work work) {
+    Bound bound = new Bound(reach, prices, true, work);
+    bound.backward();
+    return bound;
+  }
+
+  /** The bound that takes any formats to differ. */
+  static Bound withoutFormats(Reach reach, Prices prices, Work work) {
+    Bound bound = new Bound(reach, prices, false, work);
     bound.backward();
     return bound;
   }
 
   /** Least price of a whole agenda; {@link Model#INFINITE} or more if nothing fits. */
   long root() {
-    return base[0];
+    return base.length == 0 ? Model.INFINITE : base[0];
+  }
+
+  /** Least price to finish from a state that is reached, whatever its last format is. */
+  long after(int node, int stretch, Stage stage) {
+    return base[reach.value(node, stretch, stage)];
   }
 
   /**
@@ -55,17 +78,13 @@ final class Bound {
    * Model#INFINITE} or more if impossible.
    */
   long at(int time, int phase, int meals, int count, int cells, int stretch, int last, int mask) {
-    int node = reach.node(time, phase, meals, count, cells);
-    long bits = reach.stretches[node];
-    if ((bits >> stretch & 1) == 0) {
+    int node = nodes.node(time, phase, meals, count, cells);
+    if (!reach.has(node, stretch)) {
       return Model.INFINITE;
     }
-    int value = reach.first[node] + rank(bits, stretch) * model.stages[phase].masks() + mask;
+    Stage stage = stages[phase];
+    int value = reach.value(node, stretch, stage) + (mask & (stage.masks() - 1));
     return format[value] == last ? special[value] : base[value];
-  }
-
-  private static int rank(long bits, int stretch) {
-    return Long.bitCount(bits & ((1L << stretch) - 1));
   }
 
   private void backward() {
@@ -73,9 +92,9 @@ final class Bound {
     Arrays.fill(special, Model.INFINITE);
     Arrays.fill(format, NO_FORMAT);
     for (int t = model.cells; t >= 0; t--) {
-      for (int p = model.stages.length - 1; p >= 0; p--) {
+      for (int p = stages.length - 1; p >= 0; p--) {
         for (int j = 0; j <= model.mealFrom.length; j++) {
-          sweep(model.stages[p], j, t);
+          sweep(stages[p], j, t);
         }
       }
     }
@@ -83,18 +102,18 @@ final class Bound {
 
   private void sweep(Stage stage, int meals, int t) {
     int p = stage.number;
-    int node = reach.node(t, p, meals, 0, 0);
+    int node = nodes.node(t, p, meals, 0, 0);
     if (reach.stretches[node] != 0) {
-      exercises(stage, meals, t, reach.next(stage, 0), 0, node);
+      exercises(stage, meals, t, nodes.next(stage, 0), 0, node);
     }
-    for (int c = 1; c <= reach.counts(p); c++) {
-      int next = reach.next(stage, c);
-      for (int m = 0; m < reach.cellSize(p); m++) {
+    for (int c = 1; c <= nodes.counts(p); c++) {
+      int next = nodes.next(stage, c);
+      for (int m = 0; m < nodes.cellSize(p); m++) {
         if (reach.stretches[++node] != 0) {
           if (next >= 0) {
             exercises(stage, meals, t, next, m, node);
           }
-          if (reach.complete(stage, c, m)) {
+          if (nodes.complete(stage, c, m)) {
             leave(stage, meals, t, m, node);
           }
           if (model.pinAt[t] < 0) {
@@ -120,18 +139,31 @@ final class Bound {
       if (row.none(l)) {
         continue;
       }
-      int next = reach.node(t + length, stage.number, meals, count, cells + length);
+      int next = nodes.node(t + length, stage.number, meals, count, cells + length);
       long there = reach.stretches[next];
+      if (!formats) {
+        takeOne(row.price[row.from(l)], bits, there, length, value, reach.first[next]);
+        continue;
+      }
       for (long rest = bits & there >> length; rest != 0; rest &= rest - 1) {
         int s = Long.numberOfTrailingZeros(rest);
         take(
             row,
             l,
-            s == 0 ? model.monotonyAcrossBreak : model.monotony,
+            s == 0 ? monotonyAcrossBreak : monotony,
             masks,
-            value + rank(bits, s) * masks,
-            reach.first[next] + rank(there, s + length) * masks);
+            value + Reach.rank(bits, s) * masks,
+            reach.first[next] + Reach.rank(there, s + length) * masks);
       }
+    }
+  }
+
+  /** Takes a length's only move into the values of a node's states, when nothing else matters. */
+  private void takeOne(long price, long bits, long there, int length, int value, int target) {
+    for (long rest = bits & there >> length; rest != 0; rest &= rest - 1) {
+      int s = Long.numberOfTrailingZeros(rest);
+      int from = value + Reach.rank(bits, s);
+      base[from] = Math.min(base[from], price + base[target + Reach.rank(there, s + length)]);
     }
   }
 
@@ -172,28 +204,28 @@ final class Bound {
   /** Ends the phase: with the next one's first exercise, or with the agenda. */
   private void leave(Stage stage, int meals, int t, int cells, int node) {
     int masks = stage.masks();
-    boolean last = stage.number + 1 == model.stages.length;
+    boolean last = stage.number + 1 == stages.length;
     if (last && meals < model.mealFrom.length) {
       return;
     }
-    long share = reach.exact ? model.pack(stage.shareCost[cells]) : 0;
-    int next = last ? 0 : reach.node(t, stage.number + 1, meals, 0, 0);
+    long share = nodes.exact ? model.pack(stage.shareCost[cells]) : 0;
+    int next = last ? 0 : nodes.node(t, stage.number + 1, meals, 0, 0);
     long there = last ? 0 : reach.stretches[next];
     int value = reach.first[node];
     for (long rest = reach.stretches[node]; rest != 0; rest &= rest - 1, value += masks) {
       int s = Long.numberOfTrailingZeros(rest);
-      if (last && s == 0) {
+      if (last ? s == 0 : (there >> s & 1) == 0) {
         continue;
       }
       long end = last ? s < t ? endBroken[t] + model.rhythm(s) : endWhole[t] : 0;
       int target =
-          last ? 0 : reach.first[next] + rank(there, s) * model.stages[stage.number + 1].masks();
+          last ? 0 : reach.first[next] + Reach.rank(there, s) * stages[stage.number + 1].masks();
       for (int y = 0; y < masks; y++) {
         if ((y & stage.awaitedDue) == stage.awaitedDue) {
           if (last) {
             merge(value + y, share + end, share + end, NO_FORMAT);
           } else {
-            int from = target + model.stages[stage.number + 1].carried[y];
+            int from = target + stages[stage.number + 1].carried[y];
             merge(value + y, base[from] + share, special[from] + share, format[from]);
           }
         }
@@ -204,13 +236,13 @@ final class Bound {
   private void pauses(Stage stage, int meals, int t, int count, int cells, int node) {
     int pause = model.breakCells;
     if (pause > 0 && model.free(t, t + pause)) {
-      int target = reach.node(t + pause, stage.number, meals, count, cells);
+      int target = nodes.node(t + pause, stage.number, meals, count, cells);
       long price = model.pause - model.toll + model.breakTie(t, pause);
       rest(node, target, stage.masks(), price, true);
     }
     if (model.mealMayStart(meals, t)) {
       int meal = model.mealCells[meals];
-      int target = reach.node(t + meal, stage.number, meals + 1, count, cells);
+      int target = nodes.node(t + meal, stage.number, meals + 1, count, cells);
       rest(node, target, stage.masks(), model.breakTie(t, meal), false);
     }
   }

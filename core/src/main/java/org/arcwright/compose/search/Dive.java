@@ -7,25 +7,32 @@ import java.util.Arrays;
  * estimates, and uses no exercise twice. Its price is a ceiling for the proof.
  */
 final class Dive {
-  private static final int WIDTH = 12;
+  /** Labels kept for a first agenda, soon. */
+  static final int NARROW = 5;
+
+  /** Labels kept for a good one. */
+  static final int WIDE = 12;
 
   /** Most labels kept in one state, for variety. */
   private static final int ALIKE = 2;
 
   private final Labels labels;
   private final Expander expander;
-  private final int[] kept = new int[WIDTH];
+  private final int width;
+  private final int[] kept;
   private int size;
   private int best = -1;
 
-  private Dive(Labels labels, Expander expander) {
+  private Dive(Labels labels, Expander expander, int width) {
     this.labels = labels;
     this.expander = expander;
+    this.width = width;
+    this.kept = new int[width];
   }
 
   /** Number of the cheapest END label found, or -1. */
-  static int run(Labels labels, Expander expander) {
-    Dive dive = new Dive(labels, expander);
+  static int run(Labels labels, Expander expander, int width) {
+    Dive dive = new Dive(labels, expander, width);
     int[] beam = {expander.start()};
     while (beam.length > 0) {
       dive.size = 0;
@@ -57,15 +64,15 @@ final class Dive {
         worstAlike = Math.max(worstAlike, i);
       }
     }
-    int out = alike >= ALIKE ? worstAlike : size == WIDTH ? WIDTH - 1 : size;
+    int out = alike >= ALIKE ? worstAlike : size == width ? width - 1 : size;
     if (place > out || (place == out && out < size)) {
       return false;
     }
     System.arraycopy(kept, place, kept, place + 1, out - place);
     kept[place] = label;
     size = Math.max(size, out + 1);
-    if (size == WIDTH) {
-      expander.ceiling = Math.min(expander.ceiling, labels.estimates[kept[WIDTH - 1]] + 1);
+    if (size == width) {
+      expander.ceiling = Math.min(expander.ceiling, labels.estimates[kept[width - 1]] + 1);
     }
     return true;
   }

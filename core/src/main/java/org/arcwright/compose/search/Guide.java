@@ -19,9 +19,8 @@ final class Guide {
   }
 
   /** Without tolls. */
-  static Guide plain(Model model, Work work) {
-    Prices prices = new Prices(model);
-    return new Guide(prices, Bound.of(model, prices, work), new long[0]);
+  Guide(Prices prices, Bound bound) {
+    this(prices, bound, new long[0]);
   }
 
   /**
@@ -29,7 +28,7 @@ final class Guide {
    *
    * @param tolls cost of each exercise shared with each of the earlier agendas
    */
-  static Guide tolled(Model model, Sharing sharing, int[] tolls, Work work) {
+  static Guide tolled(Model model, Reach reach, Sharing sharing, int[] tolls, Work work) {
     int[] charged = new int[model.ids.length];
     for (int candidate = 0; candidate < charged.length; candidate++) {
       for (int i = 0; i < tolls.length; i++) {
@@ -38,7 +37,7 @@ final class Guide {
     }
     Prices prices = new Prices(model, charged);
     long[] packed = Arrays.stream(tolls).mapToLong(model::pack).toArray();
-    return new Guide(prices, Bound.of(model, prices, work), packed);
+    return new Guide(prices, Bound.of(reach, prices, work), packed);
   }
 
   /** Packed price that is charged for an exercise. */

@@ -65,11 +65,15 @@ final class LabelSetting {
     return lower;
   }
 
-  /** Looks for a first agenda, or for a cheaper one. */
-  void dive() {
+  /**
+   * Looks for a first agenda, or for a cheaper one.
+   *
+   * @param width see {@link Dive}
+   */
+  void dive(int width) {
     labels.clear();
     Tracked none = new Tracked(model);
-    int end = Dive.run(labels, expander(none, true));
+    int end = Dive.run(labels, expander(none, true), width);
     if (end >= 0 && labels.prices[end] < price) {
       accept(end);
     }
@@ -155,9 +159,10 @@ final class LabelSetting {
   }
 
   private void raise(long estimate) {
-    if (estimate > lower) {
-      boolean dearer = model.cost(estimate) > model.cost(lower);
-      lower = estimate;
+    long known = Math.min(estimate, price);
+    if (known > lower) {
+      boolean dearer = model.cost(known) > model.cost(lower);
+      lower = known;
       if (dearer) {
         listener.bound(model.cost(lower));
       }

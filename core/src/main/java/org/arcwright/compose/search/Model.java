@@ -1,5 +1,6 @@
 package org.arcwright.compose.search;
 
+import java.util.Arrays;
 import java.util.List;
 import org.arcwright.compose.instance.Instance;
 
@@ -21,8 +22,15 @@ final class Model {
   final int[] mealTo;
   final int[] mealCells;
   final Stage[] stages;
+
+  /** The phases without formats and products. */
+  final Stage[] outline;
+
   final String[] ids;
   final long initial;
+
+  /** Energies that candidates have, in tenths. */
+  final int[] energyLevels;
 
   /** The next pinned start after each cell; nothing may last beyond it. */
   final int[] nextPin;
@@ -54,6 +62,7 @@ final class Model {
   private final int bufferPercent;
   private final long[] rhythm;
   private final int[][] energySum;
+  private final long energyPerCell;
   private final int[][] prefixes;
 
   Model(ModelBuilder builder) {
@@ -68,6 +77,7 @@ final class Model {
     this.mealTo = meals.stream().mapToInt(meal -> meal.to() / grid).toArray();
     this.mealCells = meals.stream().mapToInt(meal -> meal.minutes() / grid).toArray();
     this.stages = builder.stages;
+    this.outline = Arrays.stream(stages).map(Stage::outline).toArray(Stage[]::new);
     this.ids = builder.ids;
     this.initial = builder.initial;
     this.nextPin = builder.nextPin;
@@ -76,8 +86,10 @@ final class Model {
     this.neighbours = builder.neighbours;
     this.atMost = builder.atMost;
     this.shift = builder.shift;
+    this.energyLevels = builder.energyLevels;
     this.energySum = builder.energySum;
     Instance.Weights weights = instance.weights();
+    this.energyPerCell = (long) weights.energy() * grid;
     this.monotony = pack(weights.monotony());
     this.monotonyAcrossBreak = pack(weights.monotonyAcrossBreak());
     this.pause = pack(weights.pause());
@@ -136,6 +148,11 @@ final class Model {
   long energyCost(Peers peers, int start) {
     int[] sum = energySum[peers.energy];
     return sum[start + peers.length] - (long) sum[start];
+  }
+
+  /** The most by which energy may cost more for one level than for another over so many cells. */
+  long energyGap(int level, int other, int length) {
+    return energyPerCell * length * Math.abs((long) energyLevels[level] - energyLevels[other]);
   }
 
   /** Tie of a candidate in a phase. */

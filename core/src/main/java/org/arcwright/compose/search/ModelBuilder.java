@@ -38,6 +38,7 @@ final class ModelBuilder {
   final int[] pinAt;
   int lastPin = -1;
   int shift;
+  int[] energyLevels = new int[0];
   int[][] energySum = new int[0][];
   final Neighbours neighbours;
   final List<AtMost> atMost;
@@ -134,8 +135,7 @@ final class ModelBuilder {
       format[i] = monotony ? formats.computeIfAbsent(candidate.format(), key -> formats.size()) : 0;
       energy[i] = energies.computeIfAbsent(candidate.energy(), key -> energies.size());
     }
-    energySum = new int[energies.size()][];
-    energies.forEach((value, number) -> energySum[number] = new int[] {value});
+    energyLevels = energies.keySet().stream().mapToInt(Integer::intValue).toArray();
   }
 
   private boolean readPins() {
@@ -238,8 +238,9 @@ final class ModelBuilder {
 
   private void sumEnergies() {
     int weight = instance.weights().energy();
+    energySum = new int[energyLevels.length][];
     for (int e = 0; e < energySum.length; e++) {
-      int level = energySum[e][0];
+      int level = energyLevels[e];
       int[] sum = new int[cells + 1];
       for (int t = 0; t < cells; t++) {
         long off = (long) weight * grid * Math.abs((long) level - instance.curve().get(t));

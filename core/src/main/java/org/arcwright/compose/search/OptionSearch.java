@@ -22,9 +22,14 @@ public final class OptionSearch {
   /** A search may first take one step for so many of a backward pass; then the tolls move. */
   private static final int PATIENCE = 4;
 
+  /** Steps that a search may take before the tolls move, however quick a pass is. */
+  private static final int LEAST = 2_000;
+
   private final Model model;
   private final Work work;
   private final OptionRule rule;
+  private final Outline outline;
+  private final Reach reach;
   private final long passSteps;
   private final long ceiling;
   private final Map<String, Integer> numbers = new HashMap<>();
@@ -36,13 +41,16 @@ public final class OptionSearch {
   private List<Guide> guides;
 
   private OptionSearch(
-      Model model, Guide plain, long passSteps, OptionRule rule, Solution best, Work work) {
+      Model model, Outline outline, OptionRule rule, Solution best, Work work) {
     this.model = model;
-    this.guides = List.of(plain);
-    this.passSteps = passSteps;
+    this.outline = outline;
     this.rule = rule;
     this.work = work;
     this.ceiling = rule.ceiling(best.cost());
+    this.reach = outline.reach(model.pack(ceiling + 1));
+    long before = work.done();
+    this.guides = List.of(outline.guide(reach));
+    this.passSteps = work.done() - before;
     this.sharing = Sharing.none(model);
     for (int i = 0; i < model.ids.length; i++) {
       numbers.put(model.ids[i], i);
@@ -67,12 +75,10 @@ public final class OptionSearch {
       if (model.isEmpty()) {
         return alone(Search.infeasible(work));
       }
-      long before = work.done();
-      Guide plain = Guide.plain(model.get(), work);
-      long passSteps = work.done() - before;
-      Solution best = Search.solve(model.get(), plain, instance, work, Listener.NONE);
+      Outline outline = Outline.of(model.get(), work);
+      Solution best = Search.solve(model.get(), outline, instance, work, Listener.NONE);
       return best.status() == Status.OPTIMAL
-          ? new OptionSearch(model.get(), plain, passSteps, rule, best, work).run()
+          ? new OptionSearch(model.get(), outline, rule, best, work).run()
           : alone(best);
     } catch (Work.Stopped stopped) {
       return alone(new Solution(Status.STOPPED, 0, 0, 0, List.of(), work.done()));
@@ -114,12 +120,15 @@ public final class OptionSearch {
 
   /** Looks above the ceiling, for no longer than everything took so far. */
   private OptionList beyond() {
+    guides = List.of(outline.guide());
     LabelSetting setting = setting();
     work.allow(work.done());
     boolean proven =
         proven(
             () -> {
-              setting.dive();
+              setting.dive(Dive.WIDE);
+              setting.follow(List.of(outline.guide(outline.reach(setting.price()))));
+              setting.dive(Dive.WIDE);
               return setting.prove();
             });
     Solution next = setting.solution(proven);
@@ -160,8 +169,8 @@ public final class OptionSearch {
 
   /** Searches, and moves the tolls whenever that takes long. */
   private boolean prove(LabelSetting setting) {
-    setting.dive();
-    long patience = passSteps / PATIENCE;
+    setting.dive(Dive.WIDE);
+    long patience = Math.max(LEAST, passSteps / PATIENCE);
     while (true) {
       try {
         work.allow(patience);
@@ -176,12 +185,12 @@ public final class OptionSearch {
 
   /** Makes the bound again; false if other tolls would be no better. */
   private boolean moveTolls(LabelSetting setting) {
-    Guide guide = Guide.tolled(model, sharing, tolls.toArray(), work);
+    Guide guide = Guide.tolled(model, reach, sharing, tolls.toArray(), work);
     if (guides.size() == 1 || guide.root(sharing) > guides.get(1).root(sharing)) {
       guides = List.of(guides.get(0), guide);
     }
     setting.follow(guides);
-    setting.dive();
+    setting.dive(Dive.WIDE);
     return tolls.move(Descent.shared(model, sharing, guide, work), most);
   }
 }

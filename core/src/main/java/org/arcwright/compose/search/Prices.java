@@ -1,12 +1,23 @@
 package org.arcwright.compose.search;
 
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
 /**
  * The cheapest price of each move at each start, over all peers that make the move: the only prices
  * that a relaxation without "no exercise twice" ever pays. A candidate may be charged a toll.
  */
 final class Prices {
+  /** Peers, and the least cost of any of them. */
+  private record Contender(Peers peers, long cost) {}
+
   private final Model model;
   private final int[] tolls;
+  private final Contender[][][] contenders;
+  private final long[][][] cheapest;
   private final Row[][] rows;
 
   /** Without tolls. */
@@ -20,41 +31,76 @@ final class Prices {
   Prices(Model model, int[] tolls) {
     this.model = model;
     this.tolls = tolls;
+    this.contenders = new Contender[model.stages.length][][];
+    this.cheapest = new long[model.stages.length][model.cells + 1][];
     this.rows = new Row[model.stages.length][model.cells + 1];
   }
 
-  /** The packed price of each of the phase's moves at a start. */
-  long[] at(Stage stage, int start) {
-    return row(stage, start).cheapest;
-  }
-
-  /** The phase's moves at a start. Worked out when first asked. */
+  /** The phase's moves at a start, in order. Worked out when first asked. */
   Row row(Stage stage, int start) {
     Row row = rows[stage.number][start];
     if (row == null) {
-      row = new Row(stage, cheapest(stage, start));
+      row = new Row(stage, at(stage, start));
       rows[stage.number][start] = row;
     }
     return row;
   }
 
-  private long[] cheapest(Stage stage, int start) {
-    long[] cheapest = new long[stage.moveLength.length];
-    for (int k = 0; k < cheapest.length; k++) {
-      cheapest[k] = cheapest(stage, k, start);
+  /** The packed price of each of the phase's moves at a start. Worked out when first asked. */
+  long[] at(Stage stage, int start) {
+    long[] prices = cheapest[stage.number][start];
+    if (prices == null) {
+      prices = cheapest(stage, start);
+      cheapest[stage.number][start] = prices;
     }
-    return cheapest;
+    return prices;
   }
 
-  private long cheapest(Stage stage, int move, int start) {
-    if (!model.free(start, start + stage.moveLength[move])) {
-      return Model.INFINITE;
+  private long[] cheapest(Stage stage, int start) {
+    Contender[][] moves = contenders[stage.number];
+    if (moves == null) {
+      moves = Arrays.stream(stage.movePeers).map(this::contenders).toArray(Contender[][]::new);
+      contenders[stage.number] = moves;
     }
-    long least = Long.MAX_VALUE;
-    Peers[] all = stage.movePeers[move];
+    long[] prices = new long[moves.length];
+    for (int k = 0; k < prices.length; k++) {
+      boolean free = model.free(start, start + stage.moveLength[k]);
+      prices[k] = free ? cheapest(stage, moves[k], start) : Model.INFINITE;
+    }
+    return prices;
+  }
+
+  /** The peers of a move that are cheapest at some start, and pinned ones. */
+  private Contender[] contenders(Peers[] all) {
+    Map<Integer, Long> best = new HashMap<>();
+    List<Contender> contenders = new ArrayList<>();
     for (Peers peers : all) {
-      if (model.mayStart(peers, start)) {
-        least = Math.min(least, leastCost(peers) + model.energyCost(peers, start));
+      Contender contender = new Contender(peers, leastCost(peers));
+      contenders.add(contender);
+      if (!peers.pinned) {
+        best.merge(peers.energy, contender.cost, Math::min);
+      }
+    }
+    contenders.removeIf(c -> !c.peers.pinned && beaten(c, best));
+    return contenders.toArray(Contender[]::new);
+  }
+
+  private boolean beaten(Contender contender, Map<Integer, Long> best) {
+    int length = contender.peers.length;
+    for (Map.Entry<Integer, Long> other : best.entrySet()) {
+      long gap = model.energyGap(other.getKey(), contender.peers.energy, length);
+      if (other.getValue() + gap < contender.cost) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private long cheapest(Stage stage, Contender[] move, int start) {
+    long least = Long.MAX_VALUE;
+    for (Contender contender : move) {
+      if (model.mayStart(contender.peers, start)) {
+        least = Math.min(least, contender.cost + model.energyCost(contender.peers, start));
       }
     }
     long packed = least == Long.MAX_VALUE ? Model.INFINITE : model.pack(least);
@@ -62,10 +108,10 @@ final class Prices {
       return Model.INFINITE;
     }
     long tie = Long.MAX_VALUE;
-    for (Peers peers : all) {
-      if (model.mayStart(peers, start)
-          && leastCost(peers) + model.energyCost(peers, start) == least) {
-        tie = Math.min(tie, leastTie(stage, peers, start));
+    for (Contender contender : move) {
+      if (model.mayStart(contender.peers, start)
+          && contender.cost + model.energyCost(contender.peers, start) == least) {
+        tie = Math.min(tie, leastTie(stage, contender, start));
       }
     }
     return packed + tie;
@@ -79,12 +125,12 @@ final class Prices {
     return least;
   }
 
-  private long leastTie(Stage stage, Peers peers, int start) {
-    long least = leastCost(peers);
+  private long leastTie(Stage stage, Contender contender, int start) {
+    Peers peers = contender.peers;
     long tie = Long.MAX_VALUE;
-    for (int i = 0; i < peers.members.length && peers.costs[i] <= least; i++) {
+    for (int i = 0; i < peers.members.length && peers.costs[i] <= contender.cost; i++) {
       int candidate = peers.members[i];
-      if ((long) peers.costs[i] + tolls[candidate] == least) {
+      if ((long) peers.costs[i] + tolls[candidate] == contender.cost) {
         tie = Math.min(tie, model.tie(candidate, stage.number, start, peers.length));
       }
     }
@@ -95,9 +141,6 @@ final class Prices {
    * The moves that can start at one time: for each length those that are worth it, cheapest first.
    */
   static final class Row {
-    /** Price of each move by its number. */
-    final long[] cheapest;
-
     /** Where the moves of each length end in the arrays below; they begin where the last end. */
     final int[] ends;
 
@@ -108,6 +151,8 @@ final class Prices {
     final byte[] need;
 
     final byte[] gain;
+
+    private final long[] cheapest;
 
     Row(Stage stage, long[] cheapest) {
       this.cheapest = cheapest;

@@ -52,20 +52,23 @@ public final class Search {
   }
 
   private static Solution solve(Model model, Instance instance, Work work, Listener listener) {
-    return solve(model, Guide.plain(model, work), instance, work, listener);
+    return solve(model, Outline.of(model, work), instance, work, listener);
   }
 
-  /** Solves an instance from its model and a bound without tolls. */
-  static Solution solve(Model model, Guide plain, Instance instance, Work work, Listener listener) {
-    if (plain.bound.root() >= Model.INFINITE) {
+  /** Solves an instance from its model and outline. */
+  static Solution solve(
+      Model model, Outline outline, Instance instance, Work work, Listener listener) {
+    if (outline.root() >= Model.INFINITE) {
       return infeasible(instance, work);
     }
     LabelSetting setting =
-        new LabelSetting(model, List.of(plain), Sharing.none(model), work, listener);
+        new LabelSetting(model, List.of(outline.guide()), Sharing.none(model), work, listener);
     boolean proven;
     try {
-      setting.dive();
+      setting.dive(Dive.NARROW);
       work.ask();
+      setting.follow(List.of(outline.guide(outline.reach(setting.price()))));
+      setting.dive(Dive.WIDE);
       proven = setting.prove();
     } catch (Work.Stopped stopped) {
       proven = false;

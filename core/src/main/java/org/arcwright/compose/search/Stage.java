@@ -97,6 +97,30 @@ final class Stage {
     }
   }
 
+  /** The same without formats and products: one move for each length. */
+  Stage outline() {
+    Peers[][] merged = new Peers[lengths.length][];
+    for (int l = 0; l < merged.length; l++) {
+      merged[l] =
+          Arrays.stream(movePeers, l == 0 ? 0 : lengthEnds[l - 1], lengthEnds[l])
+              .flatMap(Arrays::stream)
+              .toArray(Peers[]::new);
+    }
+    return new Stage(
+        number,
+        fewest,
+        most,
+        counted,
+        minCells,
+        maxCells,
+        shareCost,
+        due,
+        relevant,
+        new long[0],
+        new int[] {0},
+        merged);
+  }
+
   /** Whether no choice of exercises could ever fill it. */
   boolean impossible() {
     return movePeers.length == 0 || minCells > maxCells || (long) fewest * moveLength[0] > maxCells;

@@ -1,24 +1,37 @@
 package org.arcwright.compose.search;
 
+import java.util.List;
 import org.arcwright.compose.instance.Instance;
 
-/** The backward pass of a search by itself, for those who time it. */
+/** The passes that bound a search by themselves, for those who time them. */
 public final class BoundPass {
   private final Model model;
+  private final long ceiling;
 
   private BoundPass(Model model) {
+    Work work = new Work(Limit.NONE);
+    LabelSetting setting =
+        new LabelSetting(
+            model,
+            List.of(Outline.of(model, work).guide()),
+            Sharing.none(model),
+            work,
+            Listener.NONE);
+    setting.dive(Dive.NARROW);
     this.model = model;
+    this.ceiling = setting.price();
   }
 
-  /** Makes ready all that comes before the pass. */
+  /** Makes ready all else: the model and a first agenda. */
   public static BoundPass of(Instance instance) {
     return new BoundPass(
         ModelBuilder.build(instance)
             .orElseThrow(() -> new IllegalArgumentException("nothing can fit")));
   }
 
-  /** The pass, with the forward pass that says where it has to go; gives the root's bound. */
+  /** The outline's passes and the finer one between its walls; gives the root's bound. */
   public long run() {
-    return Bound.of(model, new Prices(model), new Work(Limit.NONE)).root();
+    Outline outline = Outline.of(model, new Work(Limit.NONE));
+    return outline.guide(outline.reach(ceiling)).bound.root();
   }
 }

@@ -1,0 +1,54 @@
+package org.arcwright.compose.search;
+
+/**
+ * The relaxation that forgets formats and products too. It is quick to work out, leads to a first
+ * agenda, and tells which states matter to a {@link Guide} that forgets neither.
+ */
+final class Outline {
+  private final Model model;
+  private final Prices prices;
+  private final Reach reach;
+  private final Prices own;
+  private final Bound bound;
+  private final Work work;
+
+  private Outline(Model model, Prices prices, Reach reach, Prices own, Work work) {
+    this.model = model;
+    this.prices = prices;
+    this.reach = reach;
+    this.own = own;
+    this.bound = Bound.withoutFormats(reach, own, work);
+    this.work = work;
+  }
+
+  static Outline of(Model model, Work work) {
+    Prices own = new Prices(model);
+    Reach reach = Reach.of(new Nodes(model, true), model.outline, own, work);
+    if (reach.values > Reach.MOST) {
+      reach = Reach.of(new Nodes(model, false), model.outline, own, work);
+    }
+    return new Outline(model, new Prices(model), reach, own, work);
+  }
+
+  /** Least price of a whole agenda; {@link Model#INFINITE} or more if nothing fits. */
+  long root() {
+    return bound.root();
+  }
+
+  /** The outline as a guide. */
+  Guide guide() {
+    return new Guide(prices, bound);
+  }
+
+  /** The states through which an agenda under a ceiling may lead. */
+  Reach reach(long ceiling) {
+    return new Reach(reach.nodes, model.stages, Corridor.of(reach, own, bound, ceiling, work));
+  }
+
+  /** A guide to agendas under a ceiling: the outline itself if anything finer were too large. */
+  Guide guide(Reach reach) {
+    return reach.values > Reach.MOST
+        ? guide()
+        : new Guide(prices, Bound.of(reach, prices, work));
+  }
+}
