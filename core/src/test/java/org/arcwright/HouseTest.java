@@ -60,7 +60,17 @@ class HouseTest {
               "compose.check",
               "compose.reduce"),
           room("forecast", "catalog", "brief", "agenda"),
-          room("live", "catalog", "brief", "agenda", "compose", "compose.instance"),
+          room(
+              "live",
+              "catalog",
+              "brief",
+              "agenda",
+              "compose.instance",
+              "compose.search",
+              "compose.check",
+              "compose.reduce",
+              "compose",
+              "forecast"),
           room(
               "standin",
               "catalog",

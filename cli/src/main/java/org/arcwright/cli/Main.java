@@ -6,6 +6,7 @@ import java.io.OutputStreamWriter;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.time.InstantSource;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -31,6 +32,7 @@ public final class Main {
     COMMANDS.put("brief", BriefCommand::line);
     COMMANDS.put("prepare", (terminal, words) -> new PrepareCommand(terminal));
     COMMANDS.put("report", (terminal, words) -> new ReportCommand(terminal));
+    COMMANDS.put("replan", (terminal, words) -> new ReplanCommand(terminal, InstantSource.system()));
     COMMANDS.put("catalog", CatalogCommand::line);
     COMMANDS.put("schema", (terminal, words) -> new SchemaCommand(terminal));
   }

@@ -64,6 +64,36 @@ public final class Forecaster {
     return new Course(agenda, legs, begins, promised).forecast();
   }
 
+  /**
+   * Foresees a day that is under way, from an agenda that has what is over at its real times: what
+   * is over by now took what it took, what runs has run so long already, and what is still to come
+   * begins no earlier than now. The end to be kept is the agenda's cap. The work is as above.
+   *
+   * @param brief what it ties to a time that is still to come waits for that time
+   * @param now the time, from the planned start
+   */
+  public Forecast forecast(Agenda agenda, Brief brief, Duration now) {
+    List<Leg> legs = new ArrayList<>();
+    List<Integer> waits = Waits.of(agenda, Optional.of(brief));
+    for (int i = 0; i < agenda.items().size(); i++) {
+      AgendaItem item = agenda.items().get(i);
+      int start = (int) item.start().toMinutes();
+      if (item.end().compareTo(now) <= 0) {
+        legs.add(Leg.over(item, start));
+        continue;
+      }
+      boolean runs = item.start().compareTo(now) < 0;
+      int wait = runs ? start : Math.max((int) now.toMinutes(), waits.get(i));
+      Leg leg =
+          item instanceof Activity activity
+              ? leg(activity, agenda.people(), wait)
+              : Leg.pause(item, wait);
+      legs.add(runs ? leg.running((int) now.toMinutes() - start) : leg);
+    }
+    Distribution begins = Distribution.at((int) agenda.items().get(0).start().toMinutes());
+    return new Course(agenda, legs, begins, agenda.cap()).forecast();
+  }
+
   private Leg leg(Activity activity, int people, int wait) {
     double planned = activity.length().toSeconds() / 60.0;
     Optional<Exercise> exercise = catalog.exercise(activity.exercise());

@@ -19,6 +19,16 @@ record Leg(AgendaItem item, int earliest, Basis basis, Distribution took) {
     return new Leg(item, earliest, Basis.ASSUMED, exactly(item).plus(Habits.BREAK_STRETCH));
   }
 
+  /** What is over: it began then, and took what it says. */
+  static Leg over(AgendaItem item, int start) {
+    return new Leg(item, start, Basis.ASSUMED, exactly(item));
+  }
+
+  /** The same item, knowing that it has run so many minutes. */
+  Leg running(int minutes) {
+    return new Leg(item, earliest, basis, took.given(minutes));
+  }
+
   /** The same item, if it took exactly its planned time. */
   Leg kept() {
     return new Leg(item, earliest, basis, exactly(item));

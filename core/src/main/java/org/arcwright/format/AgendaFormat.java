@@ -84,6 +84,12 @@ public final class AgendaFormat {
     return JsonWriter.write(AgendaWriter.tree(agenda).end());
   }
 
+  /** The agenda in JSON, the brief it answers under {@code brief}. */
+  public static String write(Agenda agenda, Brief brief) {
+    return JsonWriter.write(
+        AgendaWriter.tree(agenda).put("brief", BriefWriter.document(brief)).end());
+  }
+
   /**
    * The agenda in JSON, the brief it was composed for under {@code brief}, and how sure it is under
    * {@code proof}, which readers pass over.

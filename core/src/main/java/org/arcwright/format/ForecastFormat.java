@@ -200,7 +200,8 @@ public final class ForecastFormat {
     return Branch.list(times, time -> Branch.number(time.toMinutes()));
   }
 
-  private static Node chance(double chance) {
+  /** A chance with its decimals. */
+  static Node chance(double chance) {
     String text = BigDecimal.valueOf(chance).stripTrailingZeros().toPlainString();
     return new Scalar(0, 0, ScalarType.DECIMAL, text);
   }

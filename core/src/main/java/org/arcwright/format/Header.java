@@ -16,6 +16,7 @@ record Header(Schema schema, int version) {
   static final Header BRIEF = new Header(Schema.BRIEF, 1);
   static final Header AGENDA = new Header(Schema.AGENDA, 1);
   static final Header COMPOSITION = new Header(Schema.COMPOSITION, 1);
+  static final Header REPLAN = new Header(Schema.REPLAN, 1);
   static final Header OPTIONS = new Header(Schema.OPTIONS, 1);
   static final Header WHAT_IF = new Header(Schema.WHAT_IF, 1);
   static final Header CLASH = new Header(Schema.CLASH, 1);

@@ -31,6 +31,8 @@ public enum Schema implements Word {
   AGENDA("agenda"),
   /** A composer's answer; see {@link CompositionFormat}. */
   COMPOSITION("composition"),
+  /** Ways to go on with a day; see {@link ReplanFormat}. */
+  REPLAN("replan"),
   /** Options to choose from; see {@link OptionsFormat}. */
   OPTIONS("options"),
   /** How the best agenda changes while a figure is varied; see {@link WhatIfFormat}. */

@@ -26,6 +26,7 @@ import org.arcwright.catalog.Word;
 import org.arcwright.compose.Parameter;
 import org.arcwright.forecast.Basis;
 import org.arcwright.format.tree.Keys;
+import org.arcwright.live.Way;
 import org.arcwright.record.Method;
 import org.arcwright.record.Verdict;
 import org.junit.jupiter.api.Test;
@@ -65,6 +66,11 @@ class SchemaKeysTest {
           Map.entry("CompositionReader.KEYS", "composition"),
           Map.entry("CompositionReader.PRICE", "composition/properties/prices/items"),
           Map.entry("CompositionReader.LEFT_OUT", "composition/properties/leftOut/items"),
+          Map.entry("ReplanFormat.KEYS", "replan"),
+          Map.entry("ReplanFormat.UNCHANGED", "replan/properties/unchanged"),
+          Map.entry("ReplanFormat.WAY", "replan/$defs/way"),
+          Map.entry("ReplanFormat.FOLLOW_UP", "replan/properties/followUp"),
+          Map.entry("ChangeForm.KEYS", "replan/$defs/change"),
           Map.entry("OptionsReader.KEYS", "options"),
           Map.entry("OptionsReader.RULE", "options/properties/rule"),
           Map.entry("OptionsReader.OPTION", "options/properties/options/items"),
@@ -233,6 +239,8 @@ class SchemaKeysTest {
         Arguments.of("agenda/$defs/activity/properties/format", Format.class),
         Arguments.of("agenda/$defs/pause/properties/break", AgendaReader.BreakKind.class),
         Arguments.of("composition/properties/answer", CompositionReader.Kind.class),
+        Arguments.of("replan/$defs/way/properties/kind", Way.Kind.class),
+        Arguments.of("replan/$defs/change/properties/change", ChangeForm.Kind.class),
         Arguments.of("options/properties/end", OptionsReader.EndWord.class),
         Arguments.of("what-if/properties/vary", Parameter.class),
         Arguments.of("what-if/properties/rows/items/properties/answer", WhatIfFormat.Kind.class),
@@ -241,10 +249,10 @@ class SchemaKeysTest {
         Arguments.of("why-this/$defs/instead/properties/kind", InsteadForm.Kind.class),
         Arguments.of("solution/properties/status", SolutionFormat.StatusWord.class),
         Arguments.of("forecast/$defs/work/properties/basis", Basis.class),
-        Arguments.of("log/$defs/workshop/properties/mode", Mode.class),
         Arguments.of("record/properties/mode", Mode.class),
         Arguments.of("record/$defs/verdict", Verdict.class),
-        Arguments.of("record/$defs/base", VoteReader.Base.class));
+        Arguments.of("record/$defs/base", VoteReader.Base.class),
+        Arguments.of("log/$defs/workshop/properties/mode", Mode.class));
   }
 
   private static JsonNode at(String place) {

@@ -123,6 +123,17 @@ class SchemaTest {
        "instance": %s}
       """
           .formatted(AGENDA.strip(), INSTANCE.strip());
+  private static final String REPLAN =
+      """
+      {"format": "arcwright-replan", "version": 1, "now": 10, "end": 30, "behind": 5,
+       "unchanged": {"keeps": false, "onTime": 0.2, "agenda": %1$s},
+       "ways": [{"kind": "shorten",
+        "changes": [{"change": "resized", "exercise": "weather-report", "title": "Weather report",
+         "from": 10, "to": 5}],
+        "lost": ["arrival"], "onTime": 0.9, "cost": 40, "best": true, "agenda": %1$s}],
+       "followUp": {"phases": ["Close"], "products": [], "inHand": ["decision"], "exercises": []}}
+      """
+          .formatted(AGENDA.strip());
   private static final String OPTIONS =
       """
       {"format": "arcwright-options", "version": 1,
@@ -310,6 +321,13 @@ class SchemaTest {
         "COMPOSITION ~ '\"milliseconds\": 3.5' ~ '\"milliseconds\": -1'",
         "COMPOSITION ~ '\"points\": 5' ~ '\"points\": \"5\"'",
         "COMPOSITION ~ '\"reason\": \"left' ~ '\"why\": \"left'",
+        "REPLAN ~ arcwright-replan ~ arcwright-agenda",
+        "REPLAN ~ '\"now\": 10, ' ~ ''",
+        "REPLAN ~ '\"behind\": 5' ~ '\"behind\": 0.5'",
+        "REPLAN ~ '\"shorten\"' ~ '\"hurry\"'",
+        "REPLAN ~ '\"resized\"' ~ '\"moved-on\"'",
+        "REPLAN ~ '\"resized\"' ~ '\"left-out\"'",
+        "REPLAN ~ '\"exercises\": []' ~ '\"exercises\": \"none\"'",
         "OPTIONS ~ arcwright-options ~ arcwright-agenda",
         "OPTIONS ~ '\"options\": 3' ~ '\"options\": 0'",
         "OPTIONS ~ '\"share\": 50' ~ '\"share\": 100'",
@@ -436,6 +454,7 @@ class SchemaTest {
       case BRIEF -> BRIEF;
       case AGENDA -> AGENDA;
       case COMPOSITION -> COMPOSITION;
+      case REPLAN -> REPLAN;
       case OPTIONS -> OPTIONS;
       case WHAT_IF -> WHAT_IF;
       case CLASH -> CLASH;
@@ -461,6 +480,7 @@ class SchemaTest {
           case BRIEF -> BriefFormat::read;
           case AGENDA -> AgendaFormat::read;
           case COMPOSITION -> CompositionFormat::read;
+          case REPLAN -> ReplanFormat::read;
           case OPTIONS -> OptionsFormat::read;
           case WHAT_IF -> WhatIfFormat::read;
           case CLASH -> ClashFormat::read;

@@ -1,0 +1,174 @@
+package org.arcwright.cli.document;
+
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import org.arcwright.agenda.Agenda;
+import org.arcwright.agenda.AgendaItem;
+import org.arcwright.agenda.AgendaItem.Activity;
+import org.arcwright.agenda.AgendaItem.Pause;
+import org.arcwright.catalog.Catalog;
+import org.arcwright.catalog.Product;
+import org.arcwright.live.Replan;
+import org.arcwright.live.Replan.FollowUp;
+import org.arcwright.live.Way;
+
+/** Ways to go on with a day, short enough to be read while people wait. */
+public final class ReplanDocument {
+  private static final String INDENT = "   ";
+
+  private final Replan replan;
+  private final Agenda plan;
+  private final Catalog catalog;
+  private final Clock clock;
+  private final WayWords words;
+
+  /**
+   * @param plan what was planned
+   * @param catalog where its work products have their names from
+   */
+  public ReplanDocument(Replan replan, Agenda plan, Catalog catalog) {
+    this.replan = replan;
+    this.plan = plan;
+    this.catalog = catalog;
+    this.clock = new Clock(plan.start());
+    this.words = new WayWords(clock, this::product);
+  }
+
+  /**
+   * All of it: how things stand, the ways, and what remains for another day.
+   *
+   * @param width of a line in characters, 60 or more
+   */
+  public String text(Marks marks, Style style, int width) {
+    List<String> lines = new ArrayList<>(Wrap.lines(situation(), width));
+    int number = 0;
+    for (Way way : replan.ways()) {
+      lines.add("");
+      String first = ++number + "  ";
+      Wrap.hanging(first, words.headline(way), width)
+          .forEach(line -> lines.add(style.heading(line)));
+      lines.addAll(Wrap.hanging(INDENT, words.outcome(way), width));
+      for (String change : words.changes(way)) {
+        lines.addAll(Wrap.hanging(INDENT + "- ", change, width));
+      }
+      Wrap.hanging(INDENT, course(way, marks), width)
+          .forEach(line -> lines.add(style.faint(line)));
+    }
+    replan.followUp().ifPresent(followUp -> followUp(followUp, style, width, lines));
+    if (!replan.ways().isEmpty()) {
+      lines.add("");
+      lines.add("To take way 1, add --take 1 --out today.json");
+    }
+    return Words.untied(String.join("\n", lines)) + "\n";
+  }
+
+  /** What follows from now on when a way is taken, row by row. */
+  public String taken(Way way, Style style, int width) {
+    List<String> lines = new ArrayList<>();
+    Wrap.lines("Agreed: " + words.headline(way), width)
+        .forEach(line -> lines.add(style.heading(line)));
+    for (AgendaItem item : ahead(way)) {
+      String times =
+          "  " + clock.at(item.start()) + "  " + Wrap.right(Words.time(item.length()), 10) + "  ";
+      lines.addAll(Wrap.hanging(times, name(item), width));
+    }
+    lines.add("  " + clock.at(way.agenda().end()) + "  " + Wrap.right("", 10) + "  the end");
+    return Words.untied(String.join("\n", lines)) + "\n";
+  }
+
+  private String situation() {
+    String now = "It is " + clock.at(replan.now()) + (clock.ofDay() ? "" : " from the start");
+    long behind = replan.behind().toMinutes();
+    String stands =
+        behind == 0
+            ? ", and you are on time."
+            : ", and you are "
+                + Words.time(replan.behind().abs())
+                + (behind > 0 ? " behind." : " ahead.");
+    Replan.Unchanged unchanged = replan.unchanged();
+    String end = clock.at(replan.end());
+    String carryOn =
+        unchanged.agenda().end().compareTo(replan.end()) > 0
+            ? " Change nothing, and you end at "
+                + clock.at(unchanged.agenda().end())
+                + ", "
+                + Words.time(unchanged.agenda().end().minus(replan.end()))
+                + " over."
+            : " Change nothing, and you end at "
+                + clock.at(unchanged.agenda().end())
+                + "; the chance to be done by "
+                + end
+                + " is "
+                + Words.chance(unchanged.onTime())
+                + (unchanged.keeps() ? "." : ", but " + amiss(unchanged) + ".");
+    return now + stands + carryOn;
+  }
+
+  private String amiss(Replan.Unchanged unchanged) {
+    Duration longest = unchanged.agenda().figures().longestStretch();
+    return longest.compareTo(plan.figures().longestStretch()) > 0
+        ? "with " + Words.time(longest) + " at a stretch"
+        : "a fixed time is missed";
+  }
+
+  /** From now on in one flow: {@code 10:45 break · 10:55 Dot voting · 11:10 the end}. */
+  private String course(Way way, Marks marks) {
+    List<String> steps = new ArrayList<>();
+    for (AgendaItem item : ahead(way)) {
+      boolean runs = item.start().compareTo(replan.now()) < 0;
+      steps.add(Words.tied((runs ? "now:" : clock.at(item.start())) + " ") + name(item));
+    }
+    steps.add(Words.tied(clock.at(way.agenda().end()) + " the end"));
+    return String.join(marks.equals(Marks.ASCII) ? " | " : " · ", steps);
+  }
+
+  private List<AgendaItem> ahead(Way way) {
+    return way.agenda().items().stream()
+        .filter(item -> item.end().compareTo(replan.now()) > 0)
+        .toList();
+  }
+
+  private static String name(AgendaItem item) {
+    return item instanceof Pause pause
+        ? pause.meal() ? "meal" : "break"
+        : ((Activity) item).title();
+  }
+
+  private void followUp(FollowUp followUp, Style style, int width, List<String> lines) {
+    lines.add("");
+    String all =
+        "The whole goal cannot be reached by " + clock.at(replan.end()) + " any more.";
+    lines.addAll(Wrap.lines(all, width));
+    lines.add(style.heading("For a follow-up"));
+    if (!followUp.products().isEmpty()) {
+      bullet(lines, width, "still to be made: " + products(followUp.products()));
+    }
+    if (!followUp.phases().isEmpty()) {
+      bullet(lines, width, "still to be gone through: " + quoted(followUp.phases()));
+    }
+    if (!followUp.exercises().isEmpty()) {
+      bullet(lines, width, "prepared and not used: " + quoted(followUp.exercises()));
+    }
+    if (!followUp.inHand().isEmpty()) {
+      bullet(lines, width, "hand over: " + products(followUp.inHand()));
+    }
+  }
+
+  private static void bullet(List<String> lines, int width, String text) {
+    lines.addAll(Wrap.hanging("- ", text, width));
+  }
+
+  private String products(List<String> ids) {
+    return Words.list(ids.stream().map(this::product).toList());
+  }
+
+  private static String quoted(List<String> titles) {
+    return Words.list(titles.stream().map(Words::quoted).toList());
+  }
+
+  private String product(String id) {
+    Product product = catalog.products().get(id);
+    return "the " + (product == null ? id : product.title());
+  }
+}

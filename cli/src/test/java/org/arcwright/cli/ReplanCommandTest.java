@@ -1,0 +1,113 @@
+package org.arcwright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.arcwright.agenda.Agenda;
+import org.arcwright.format.AgendaFormat;
+import org.arcwright.format.ReplanFormat;
+import org.arcwright.live.Replan;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class ReplanCommandTest {
+  /** What can be seen at once in a terminal of usual size. */
+  private static final int SCREEN = 24;
+
+  @TempDir Path folder;
+  private Path agenda;
+
+  @BeforeEach
+  void compose() throws IOException {
+    Path brief = Briefs.write(folder, Briefs.SHORT.replace("cap: 75m", "cap: 2h"));
+    agenda = folder.resolve("agenda.json");
+    assertThat(Run.of("compose", brief, "--out", agenda).code()).isEqualTo(Exit.DONE);
+  }
+
+  @Test
+  void saysHowThingsStandAndHowToGoOnOnOneScreen() {
+    Run run = Run.of("replan", agenda, "--now", "10:00", "--upto", "2");
+
+    assertThat(run.code()).as(run.err()).isEqualTo(Exit.DONE);
+    assertThat(run.out())
+        .startsWith("It is 10:00, and you are ")
+        .contains(" behind. Change nothing, and you end at ", "\n1  ", "the chance to be on time is ")
+        .contains("now: ", " the end");
+    assertThat(run.out().lines()).hasSizeLessThanOrEqualTo(SCREEN);
+    assertThat(run.out().lines()).allMatch(line -> line.length() <= 80);
+  }
+
+  @Test
+  void aWayThatIsTakenIsAnAgendaToGoOnFrom() {
+    Path today = folder.resolve("today.json");
+
+    Run run =
+        Run.of("replan", agenda, "--now", "10:00", "--upto", "2", "--take", "1", "--out", today);
+    Run after = Run.of("replan", today, "--now", "10:00", "--upto", "2");
+
+    assertThat(run.code()).isEqualTo(Exit.DONE);
+    assertThat(run.out()).startsWith("Agreed: ").endsWith(" the end\n");
+    assertThat(run.err()).isEqualTo("Written to " + today + ".\n");
+    assertThat(after.out()).startsWith("It is 10:00, and you are on time.");
+    assertThat(Run.of("forecast", today).code()).isEqualTo(Exit.DONE);
+  }
+
+  @Test
+  void jsonHasTheSameWaysAndTheirAgendas() {
+    Run json = Run.of("replan", agenda, "--now", "10:00", "--upto", "2", "--format", "json");
+    Replan replan = ReplanFormat.read("replan.json", json.out());
+    Agenda planned = AgendaFormat.read(agenda);
+
+    assertThat(replan.ways())
+        .isNotEmpty()
+        .allSatisfy(way -> assertThat(way.agenda().title()).isEqualTo(planned.title()));
+    assertThat(Run.of("replan", agenda, "--now", "10:00", "--upto", "2").out().lines())
+        .filteredOn(line -> line.matches("\\d  .*"))
+        .hasSameSizeAs(replan.ways());
+  }
+
+  @Test
+  void anEarlierEndThatLeavesNoTimeForTheGoalIsAnAnswerWithACodeOfItsOwn() {
+    Run run = Run.of("replan", agenda, "--now", "09:20", "--upto", "1", "--end", "09:40");
+
+    assertThat(run.code()).isEqualTo(Exit.NEGATIVE);
+    assertThat(run.out()).contains("cannot be reached by 09:40 any more", "For a follow-up");
+  }
+
+  @Test
+  void aLogTellsWhatHasRun() throws IOException {
+    String first = AgendaFormat.read(agenda).activities().get(0).exercise();
+    Path log = folder.resolve("day.log");
+    Files.writeString(
+        log,
+        """
+        {"format":"arcwright-log","version":1,"title":"Ideas","mode":"remote","people":5,"start":"2027-03-02 09:00","zone":"Europe/Vienna"}
+        {"at":"2027-03-02T09:10:00+01:00","started":"FIRST","planned":10}
+        """
+            .replace("FIRST", first));
+
+    Run run = Run.of("replan", agenda, "--now", "09:30", "--done", log);
+
+    assertThat(run.code()).as(run.err()).isEqualTo(Exit.DONE);
+    assertThat(run.out()).contains(" behind.");
+    assertThat(Run.of("replan", agenda, "--done", log, "--upto", "1").err())
+        .contains("give one of them");
+  }
+
+  @Test
+  void refusesWhatCannotBe() {
+    assertThat(Run.of("replan", agenda, "--now", "half past nine").err())
+        .contains("\"half past nine\" is no time; write a time of day such as 10:40");
+    assertThat(Run.of("replan", agenda, "--now", "08:50").err())
+        .contains("08:50: before the agenda's start at 09:00");
+    assertThat(Run.of("replan", agenda, "--now", "10:00", "--upto", "99").err())
+        .contains("the agenda has no such item");
+    assertThat(Run.of("replan", agenda, "--now", "10:00", "--take", "1").err())
+        .contains("say where with --out");
+    assertThat(Run.of("replan", agenda, "--now", "10:00", "--take", "9", "--out", agenda).code())
+        .isEqualTo(Exit.WRONG_INPUT);
+  }
+}

@@ -1,0 +1,221 @@
+package org.arcwright.live;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.tuple;
+
+import java.time.Duration;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.arcwright.agenda.Agenda;
+import org.arcwright.agenda.AgendaItem;
+import org.arcwright.agenda.AgendaItem.Activity;
+import org.arcwright.brief.Brief;
+import org.arcwright.brief.BriefBuilder;
+import org.arcwright.brief.Moment;
+import org.arcwright.brief.OwnItem;
+import org.arcwright.catalog.Catalog;
+import org.arcwright.catalog.Format;
+import org.arcwright.catalog.InvalidValueException;
+import org.arcwright.compose.Budget;
+import org.arcwright.compose.Composer;
+import org.arcwright.compose.Composition.Composed;
+import org.arcwright.compose.reduce.Sample;
+import org.arcwright.compose.search.Limit;
+import org.arcwright.format.ReplanFormat;
+import org.junit.jupiter.api.Test;
+
+/** A day of three hours; each test says what goes wrong with it. */
+class ReplannerTest {
+  private static final Catalog CATALOG = Sample.catalog();
+
+  private final BriefBuilder brief = Sample.brief(180);
+
+  private Agenda agenda() {
+    return ((Composed) Composer.of(CATALOG).compose(brief.build(), Budget.USUAL)).agenda();
+  }
+
+  private Replan replan(Stand stand, String... movable) {
+    return Replanner.of(CATALOG)
+        .replan(brief.build(), agenda(), stand, Set.of(movable), Limit.NONE);
+  }
+
+  /** The exercise of that number runs, and should have been over so many minutes ago. */
+  private Stand late(int number, int minutes) {
+    Agenda agenda = agenda();
+    Activity runs = agenda.activities().get(number - 1);
+    Duration now = runs.end().plusMinutes(minutes);
+    return Stand.at(agenda, runs.exercise(), Optional.empty(), now, agenda.cap());
+  }
+
+  @Test
+  void a_day_that_keeps_to_its_plan_goes_on() {
+    Agenda agenda = agenda();
+
+    Replan replan = replan(Stand.asPlanned(agenda, minutes(50), agenda.cap()));
+
+    assertThat(replan.behind()).isZero();
+    assertThat(replan.ways()).extracting(Way::kind).containsExactly(Way.Kind.CARRY_ON);
+    assertThat(replan.ways().get(0).changes()).isEmpty();
+    assertThat(replan.ways().get(0).agenda().items()).isEqualTo(agenda.items());
+  }
+
+  @Test
+  void twenty_minutes_late_there_are_ways_of_different_kinds_that_lose_nothing() {
+    Replan replan = replan(late(3, 20));
+
+    assertThat(replan.behind()).isBetween(minutes(20), minutes(25));
+    assertThat(replan.ways()).isNotEmpty().extracting(Way::kind).doesNotHaveDuplicates();
+    assertThat(replan.ways())
+        .allSatisfy(
+            way -> {
+              assertThat(way.agenda().end()).isLessThanOrEqualTo(replan.end());
+              assertThat(way.best()).isTrue();
+            });
+    assertThat(replan.followUp()).isEmpty();
+  }
+
+  @Test
+  void the_way_to_take_first_is_sure_enough_if_any_is() {
+    Replan replan = replan(late(3, 20));
+
+    double surest = replan.ways().stream().mapToDouble(Way::onTime).max().orElseThrow();
+    assertThat(replan.ways().get(0).onTime()).isGreaterThanOrEqualTo(Math.min(0.8, surest));
+  }
+
+  @Test
+  void after_an_hour_at_a_stretch_a_break_comes_next() {
+    Agenda agenda = agenda();
+    Activity first = agenda.activities().get(0);
+    Stand stand =
+        Stand.at(agenda, first.exercise(), Optional.of(minutes(0)), minutes(58), agenda.cap());
+
+    for (Way way : replan(stand).ways()) {
+      assertThat(way.agenda().items().get(1)).isInstanceOf(AgendaItem.Pause.class);
+    }
+  }
+
+  @Test
+  void ahead_of_the_plan_the_minutes_go_where_they_serve_and_the_day_ends_no_later() {
+    Agenda agenda = agenda();
+    Activity third = agenda.activities().get(2);
+    Stand stand =
+        Stand.at(
+            agenda,
+            third.exercise(),
+            Optional.of(third.start().minusMinutes(20)),
+            third.start().minusMinutes(20),
+            agenda.cap());
+
+    Replan replan = replan(stand);
+
+    assertThat(replan.behind()).isEqualTo(minutes(-20));
+    assertThat(replan.ways()).extracting(Way::kind).contains(Way.Kind.CARRY_ON, Way.Kind.LINGER);
+    assertThat(replan.ways())
+        .allSatisfy(way -> assertThat(way.agenda().end()).isLessThanOrEqualTo(agenda.end()));
+  }
+
+  @Test
+  void when_the_goal_is_out_of_reach_the_best_part_is_done_and_the_rest_handed_over() {
+    Agenda agenda = agenda();
+    Activity second = agenda.activities().get(1);
+    Stand stand =
+        Stand.at(agenda, second.exercise(), Optional.empty(), second.end(), second.end().plusMinutes(20));
+
+    Replan replan = replan(stand);
+
+    assertThat(replan.ways()).extracting(Way::kind).containsExactly(Way.Kind.PART);
+    Replan.FollowUp followUp = replan.followUp().orElseThrow();
+    assertThat(followUp.products()).contains("decision");
+    assertThat(followUp.exercises()).isNotEmpty();
+    List<Activity> done = replan.ways().get(0).agenda().activities();
+    assertThat(done.get(done.size() - 1).phase()).isEqualTo("close");
+  }
+
+  @Test
+  void a_guest_keeps_the_hour_unless_told_that_it_may_move() {
+    brief.ownItem(
+        new OwnItem(
+            "guest",
+            "A guest",
+            minutes(20),
+            Optional.empty(),
+            Optional.of(new Moment.After(minutes(120))),
+            2,
+            Format.PLENARY));
+
+    assertThat(replan(late(2, 15)).ways())
+        .isNotEmpty()
+        .allSatisfy(way -> assertThat(start(way, "guest")).isEqualTo(minutes(120)));
+    assertThat(replan(late(2, 15), "guest").ways()).isNotEmpty();
+    assertThatThrownBy(() -> replan(late(2, 15), "nobody"))
+        .isInstanceOf(InvalidValueException.class)
+        .hasMessageContaining("nothing of that id is tied to a time");
+  }
+
+  @Test
+  void an_agreed_way_is_a_plan_like_any_other() {
+    Stand stand = late(3, 20);
+    Way agreed = replan(stand).ways().get(0);
+
+    Replan again =
+        Replanner.of(CATALOG)
+            .replan(brief.build(), agreed.agenda(), stand, Set.of(), Limit.NONE);
+
+    assertThat(again.behind()).isZero();
+    assertThat(again.unchanged().keeps()).isTrue();
+    assertThat(again.ways().get(0).agenda().items()).isEqualTo(agreed.agenda().items());
+  }
+
+  @Test
+  void what_is_written_is_read_as_an_equal_answer() {
+    for (Stand stand : List.of(late(3, 20), late(4, 60))) {
+      Replan replan = replan(stand);
+      String text = ReplanFormat.write(replan, brief.build());
+
+      assertThat(ReplanFormat.read("replan.json", text)).isEqualTo(replan);
+    }
+  }
+
+  @Test
+  void who_is_told_only_what_runs_takes_all_before_it_as_over() {
+    Agenda agenda = agenda();
+    String third = agenda.activities().get(2).exercise();
+
+    Stand stand = Stand.at(agenda, "3", Optional.empty(), minutes(100), agenda.cap());
+
+    assertThat(stand).isEqualTo(Stand.at(agenda, third, Optional.empty(), minutes(100), agenda.cap()));
+    assertThat(stand.running().map(Stand.Past::item)).contains(third);
+    assertThat(stand.past())
+        .allSatisfy(past -> assertThat(past.end().isEmpty()).isEqualTo(past.item().equals(third)));
+    assertThatThrownBy(() -> Stand.at(agenda, third + "s", Optional.empty(), minutes(9), agenda.cap()))
+        .hasMessageContaining("perhaps " + third);
+  }
+
+  @Test
+  void a_stand_is_refused_that_cannot_be() {
+    assertThat(
+            List.of(
+                tuple(-1, 180, "a time after the start"), tuple(180, 180, "before the end at 180")))
+        .allSatisfy(
+            wrong -> {
+              Object[] values = wrong.toArray();
+              assertThatThrownBy(
+                      () -> new Stand(minutes((int) values[0]), minutes((int) values[1]), List.of()))
+                  .hasMessageContaining((String) values[2]);
+            });
+  }
+
+  private static Duration start(Way way, String id) {
+    return way.agenda().activities().stream()
+        .filter(activity -> activity.exercise().equals(id))
+        .findFirst()
+        .orElseThrow()
+        .start();
+  }
+
+  private static Duration minutes(int minutes) {
+    return Duration.ofMinutes(minutes);
+  }
+}
