@@ -123,6 +123,9 @@ final class CatalogListCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    refuse("--energy", energy, 1, 5);
+    refuse("--openness", openness, 0, 3);
+    refuse("--people", people.map(n -> new Between(n, n)), 1, 1000);
     Layers layers = catalogs.read(more, terminal);
     Catalog catalog = layers.catalog();
     Selection selection = selection(catalog);
@@ -148,6 +151,14 @@ final class CatalogListCommand implements Callable<Integer> {
                   terminal.width()));
     }
     return found.isEmpty() ? Exit.NEGATIVE : Exit.DONE;
+  }
+
+  /** A range that no exercise can meet is a slip of the keys. */
+  private static void refuse(String option, Optional<Between> wanted, int least, int most) {
+    if (wanted.isPresent() && (wanted.get().most() < least || wanted.get().least() > most)) {
+      throw new Refusal(
+          option + " " + wanted.get() + ": from " + least + " to " + most + " is right");
+    }
   }
 
   /** How far its usual time is from the minutes that are asked for. */

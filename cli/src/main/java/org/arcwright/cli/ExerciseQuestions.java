@@ -29,6 +29,7 @@ import org.arcwright.format.Schema;
 import org.arcwright.shelf.CarefulWords;
 import org.arcwright.shelf.Citations;
 import org.arcwright.shelf.GroupSizes;
+import org.arcwright.shelf.ToolRules;
 import org.arcwright.shelf.WordUse;
 
 /** Asks a trainer for all that an exercise needs. */
@@ -106,7 +107,7 @@ final class ExerciseQuestions {
     List<Step> steps = new StepQuestions(interview, opening, people).ask();
     boolean moving = moves || moves(opening, steps);
     Optional<SizeRange> breakout = breakout(steps, people);
-    Map<Mode, Suitability> modes = modes();
+    Map<Mode, Suitability> modes = modes(steps);
     Exercise.Care care = care(moving || openness >= PERSONAL, opening, steps);
     List<String> watch = interview.lines("Watch for", help("watch"), true, this::line);
     List<String> materials =
@@ -251,7 +252,7 @@ final class ExerciseQuestions {
             }));
   }
 
-  private Map<Mode, Suitability> modes() {
+  private Map<Mode, Suitability> modes(List<Step> steps) {
     Map<Mode, Suitability> modes = new EnumMap<>(Mode.class);
     String mode = "$defs.mode.properties.";
     for (Mode where : Mode.values()) {
@@ -274,10 +275,8 @@ final class ExerciseQuestions {
               : interview.ask(
                   where.word() + ": tools it cannot do without, with commas between",
                   Schema.EXERCISE.explanation(mode + "tools").orElse("") + known(usual(where)),
-                  where == Mode.IN_PERSON || !usual(where).contains("call")
-                      ? Interview.NONE
-                      : "call",
-                  answer -> tools(answer, where));
+                  usualTools(where, steps),
+                  answer -> tools(answer, where, steps));
       String how =
           interview.ask(
               where.word() + (fit == 0 ? ": why not?" : ": how is it done?"),
@@ -296,10 +295,23 @@ final class ExerciseQuestions {
         .toList();
   }
 
-  private Set<String> tools(String answer, Mode mode) {
+  private String usualTools(Mode mode, List<Step> steps) {
+    List<String> known = usual(mode);
+    if (mode == Mode.IN_PERSON || !known.contains("call")) {
+      return Interview.NONE;
+    }
+    boolean rooms = ToolRules.lacksRooms(steps, Set.of("call")) && known.contains("breakouts");
+    return rooms ? "call, breakouts" : "call";
+  }
+
+  private Set<String> tools(String answer, Mode mode, List<Step> steps) {
     Set<String> tools = ids(answer, "tool where people meet " + mode.word(), usual(mode));
     if (tools.isEmpty() && mode != Mode.IN_PERSON) {
       throw new Wrong("People far apart need at least a call; ? lists the tools.");
+    }
+    if (mode == Mode.REMOTE && ToolRules.lacksRooms(steps, tools)) {
+      throw new Wrong(
+          answer + ": pairs and small groups far apart need rooms; add breakouts, or chat");
     }
     return tools;
   }

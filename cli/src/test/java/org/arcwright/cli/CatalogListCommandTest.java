@@ -106,6 +106,9 @@ class CatalogListCommandTest {
         "--minutes 30..20 | \"30..20\" is no number or range",
         "--minutes .. | \"..\" is no number or range",
         "--people many | --people",
+        "--people 0 | --people 0: from 1 to 1000 is right",
+        "--energy 9 | --energy 9: from 1 to 5 is right",
+        "--openness 4..6 | --openness 4..6: from 0 to 3 is right",
         "--format csv | \"csv\" is none; text or json are right",
         "--kinds decision | \"--kinds\" is unknown here; perhaps --kind"
       })

@@ -115,7 +115,7 @@ class CatalogNewCommandTest {
                 "show both questions.\n\n\n0.05 0.05 0.05\n1 2\n3 2 1\n1 2 3\n\n")
             .replace("solo\n2 3 4\n\n", "solo\n2 3 4\nperson\n\n")
             .replace("person\n\n\n3\n", "person\n\n4-5\n\n4\n3\n")
-            .replace("call, breakouts, chat\n", "none\ncall, breakout\ncall, breakouts, chat\n")
+            .replace("call, breakouts, chat\n", "none\ncall\ncall, breakout\ncall, breakouts, chat\n")
             .replace("memory\nFrom", "hearsay\nmemory\nFrom");
 
     Run run = answer(wrong);
@@ -138,6 +138,7 @@ class CatalogNewCommandTest {
             "person: working alone, all work at once",
             "4-5: 3, 6, 7 and 11 people cannot be split so",
             "People far apart need at least a call",
+            "call: pairs and small groups far apart need rooms; add breakouts, or chat",
             "breakout: there is no such tool where people meet remote; perhaps breakouts",
             "hearsay: published, common-practice or memory is right");
   }

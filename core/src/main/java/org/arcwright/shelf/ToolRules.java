@@ -10,6 +10,7 @@ import java.util.regex.Pattern;
 import org.arcwright.catalog.Exercise;
 import org.arcwright.catalog.Format;
 import org.arcwright.catalog.Mode;
+import org.arcwright.catalog.Step;
 import org.arcwright.catalog.Suitability;
 import org.arcwright.catalog.Tool;
 import org.arcwright.format.CatalogFile;
@@ -18,7 +19,7 @@ import org.arcwright.format.Problem;
 /**
  * Whether each mode names the tools that it cannot do without, and none that is of no use there.
  */
-final class ToolRules {
+public final class ToolRules {
   /** Tools on which many meet, but no few by themselves. */
   private static final Set<String> FOR_ALL =
       Set.of("call", "board", "poll", "document", "screen", "music");
@@ -57,6 +58,14 @@ final class ToolRules {
     this.known = known;
   }
 
+  /** Whether pairs or small groups who are far apart have no tool to meet with. */
+  public static boolean lacksRooms(List<Step> steps, Set<String> tools) {
+    return FOR_ALL.containsAll(tools)
+        && steps.stream()
+            .map(Step::format)
+            .anyMatch(format -> format == Format.PAIRS || format == Format.SMALL_GROUPS);
+  }
+
   /** What is wrong with the tools of the exercise in the file. */
   static List<Problem> check(CatalogFile file, Exercise exercise, Map<String, Tool> known) {
     ToolRules rules = new ToolRules(file, exercise, known);
@@ -78,7 +87,7 @@ final class ToolRules {
     if (mode != Mode.IN_PERSON) {
       untold(here, path);
     }
-    if (mode == Mode.REMOTE && meetsInSmall() && FOR_ALL.containsAll(here.tools())) {
+    if (mode == Mode.REMOTE && file.isSound("steps") && lacksRooms(exercise.steps(), here.tools())) {
       add(
           path + ".tools",
           String.join(", ", here.tools()),
@@ -135,12 +144,6 @@ final class ToolRules {
       }
     }
     return Optional.empty();
-  }
-
-  private boolean meetsInSmall() {
-    return file.isSound("steps")
-        && exercise.steps().stream()
-            .anyMatch(s -> s.format() == Format.PAIRS || s.format() == Format.SMALL_GROUPS);
   }
 
   private void add(String path, String value, String remedy) {

@@ -9,8 +9,9 @@ import java.util.List;
 import java.util.stream.Collectors;
 
 /**
- * Times whole processes: the command that composes a brief, and a program that reads one JSON file
- * with Jackson ({@link ReadJson}), by turns, so that both meet the same machine.
+ * Times whole processes, two by turns, so that both meet the same machine: the command that composes
+ * a brief, and a program that reads one JSON file with Jackson ({@link ReadJson}); a program that
+ * loads the built-in catalog ({@link LoadCatalog}), and the same one that does not.
  */
 final class ColdCommand {
   private static final int RUNS = 15;
@@ -30,31 +31,48 @@ final class ColdCommand {
     Files.writeString(json, "{\"title\": \"What next?\", \"people\": 9, \"cap\": \"210m\"}");
     List<String> compose = List.of(JAVA, "-jar", jar.toString(), "compose", brief.toString());
     List<String> read =
-        List.of(JAVA, "-cp", jacksonAlone(), ReadJson.class.getName(), json.toString());
-    double[] composing = new double[RUNS];
-    double[] reading = new double[RUNS];
-    for (int i = 0; i < RUNS; i++) {
-      composing[i] = milliseconds(compose);
-      reading[i] = milliseconds(read);
-    }
+        List.of(JAVA, "-cp", alone(ReadJson.class, "jackson"), ReadJson.class.getName(), json.toString());
+    Pair pair = Pair.of(compose, read);
     Files.delete(json);
     return "| cold compose of %s | %.0f | ≤ 3 times | %.2f times %.0f, one JSON file read with Jackson |"
-        .formatted(
-            brief.getFileName(),
-            median(composing),
-            median(composing) / median(reading),
-            median(reading));
+        .formatted(brief.getFileName(), pair.one(), pair.one() / pair.other(), pair.other());
   }
 
-  /** The class path without all that reading JSON does not take. */
-  private static String jacksonAlone() {
+  /** A line of the table: what loading the whole built-in catalog adds to a process. */
+  static String catalogLine(Path jar) throws IOException, InterruptedException {
+    String path = jar + File.pathSeparator + alone(LoadCatalog.class, "");
+    List<String> nothing = List.of(JAVA, "-cp", path, LoadCatalog.class.getName());
+    List<String> load = List.of(JAVA, "-cp", path, LoadCatalog.class.getName(), "catalog");
+    Pair pair = Pair.of(load, nothing);
+    return "| cold load of the built-in catalog | %.0f | ≤ 150 more | %.0f more than %.0f, the same without |"
+        .formatted(pair.one(), pair.one() - pair.other(), pair.other());
+  }
+
+  /** The medians of two commands, run by turns. */
+  private record Pair(double one, double other) {
+    static Pair of(List<String> one, List<String> other) throws IOException, InterruptedException {
+      double[] first = new double[RUNS];
+      double[] second = new double[RUNS];
+      for (int i = 0; i < RUNS; i++) {
+        first[i] = milliseconds(one);
+        second[i] = milliseconds(other);
+      }
+      return new Pair(median(first), median(second));
+    }
+  }
+
+  /** The class path without all that the program does not take. */
+  private static String alone(Class<?> program, String library) {
     return Arrays.stream(System.getProperty("java.class.path").split(File.pathSeparator))
-        .filter(entry -> entry.contains("jackson") || Files.exists(own(Path.of(entry))))
+        .filter(
+            entry ->
+                (!library.isEmpty() && entry.contains(library))
+                    || Files.exists(own(Path.of(entry), program)))
         .collect(Collectors.joining(File.pathSeparator));
   }
 
-  private static Path own(Path folder) {
-    return folder.resolve(ReadJson.class.getName().replace('.', '/') + ".class");
+  private static Path own(Path folder, Class<?> program) {
+    return folder.resolve(program.getName().replace('.', '/') + ".class");
   }
 
   private static double milliseconds(List<String> command)

@@ -21,6 +21,7 @@ import org.openjdk.jmh.runner.options.OptionsBuilder;
 public final class SpeedTable {
   private static final String NONE = "none";
   private static final String COLD = "coldCommand";
+  private static final String COLD_CATALOG = "coldCatalog";
 
   private final Map<String, Double> medians = new HashMap<>();
   private final List<String> lines = new ArrayList<>();
@@ -41,6 +42,9 @@ public final class SpeedTable {
     }
     if (Pattern.compile(args[0]).matcher(COLD).find()) {
       table.lines.add(ColdCommand.line(Path.of(args[4]), Path.of(args[5])));
+    }
+    if (Pattern.compile(args[0]).matcher(COLD_CATALOG).find()) {
+      table.lines.add(ColdCommand.catalogLine(Path.of(args[4])));
     }
     String text = String.join("\n", table.lines) + "\n";
     Files.writeString(Path.of(args[3]), text);
