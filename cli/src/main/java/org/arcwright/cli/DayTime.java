@@ -42,7 +42,10 @@ record DayTime(String text, int hours, int minutes, boolean clock) {
     }
     if (then.isBefore(start.get())) {
       throw new Refusal(
-          text + ": before the agenda's start at " + shown(start.get()) + "; nothing has slipped yet");
+          text
+              + ": before the agenda's start at "
+              + shown(start.get())
+              + "; nothing has slipped yet");
     }
     return Duration.between(start.get(), then);
   }

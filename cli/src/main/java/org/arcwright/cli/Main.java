@@ -32,7 +32,8 @@ public final class Main {
     COMMANDS.put("brief", BriefCommand::line);
     COMMANDS.put("prepare", (terminal, words) -> new PrepareCommand(terminal));
     COMMANDS.put("report", (terminal, words) -> new ReportCommand(terminal));
-    COMMANDS.put("replan", (terminal, words) -> new ReplanCommand(terminal, InstantSource.system()));
+    COMMANDS.put(
+        "replan", (terminal, words) -> new ReplanCommand(terminal, InstantSource.system()));
     COMMANDS.put("catalog", CatalogCommand::line);
     COMMANDS.put("schema", (terminal, words) -> new SchemaCommand(terminal));
   }

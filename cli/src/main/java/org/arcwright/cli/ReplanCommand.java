@@ -33,7 +33,9 @@ import picocli.CommandLine.Parameters;
     },
     sortOptions = false)
 final class ReplanCommand implements Callable<Integer> {
-  /** So many steps in each search are a second or so; days that people sit through need far less. */
+  /**
+   * So many steps in each search are a second or so; days that people sit through need far less.
+   */
   private static final Limit PATIENCE = Limit.labels(2_000_000);
 
   @Mixin private AgendaInput input = new AgendaInput();
@@ -42,7 +44,8 @@ final class ReplanCommand implements Callable<Integer> {
   @Option(
       names = "--may-move",
       paramLabel = "ID",
-      description = "something tied to a time that may start at another; may be given several times")
+      description =
+          "something tied to a time that may start at another; may be given several times")
   private Set<String> movable = new TreeSet<>();
 
   @Option(
@@ -84,8 +87,7 @@ final class ReplanCommand implements Callable<Integer> {
     Stand stand = stands.of(read.agenda(), clock);
     Replan replan =
         read.asking(
-            () ->
-                Replanner.of(catalog).replan(brief, read.agenda(), stand, movable, PATIENCE));
+            () -> Replanner.of(catalog).replan(brief, read.agenda(), stand, movable, PATIENCE));
     ReplanDocument document = new ReplanDocument(replan, read.agenda(), catalog);
     if (take.isPresent()) {
       Way way = taken(replan);
@@ -108,7 +110,10 @@ final class ReplanCommand implements Callable<Integer> {
     int number = take.orElseThrow();
     if (number < 1 || number > replan.ways().size()) {
       throw new Refusal(
-          "--take " + number + ": there " + (replan.ways().size() == 1 ? "is 1 way" : "are " + replan.ways().size() + " ways"));
+          "--take "
+              + number
+              + ": there "
+              + (replan.ways().size() == 1 ? "is 1 way" : "are " + replan.ways().size() + " ways"));
     }
     return replan.ways().get(number - 1);
   }

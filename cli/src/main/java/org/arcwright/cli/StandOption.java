@@ -63,7 +63,9 @@ final class StandOption {
     }
     Duration until = end.map(time -> time.on(agenda)).orElse(agenda.cap());
     try {
-      return done.isPresent() ? logged(agenda, done.get(), until, clock) : told(agenda, until, clock);
+      return done.isPresent()
+          ? logged(agenda, done.get(), until, clock)
+          : told(agenda, until, clock);
     } catch (InvalidValueException e) {
       throw new Refusal(String.valueOf(e.getMessage()), e);
     }

@@ -115,7 +115,8 @@ class CatalogNewCommandTest {
                 "show both questions.\n\n\n0.05 0.05 0.05\n1 2\n3 2 1\n1 2 3\n\n")
             .replace("solo\n2 3 4\n\n", "solo\n2 3 4\nperson\n\n")
             .replace("person\n\n\n3\n", "person\n\n4-5\n\n4\n3\n")
-            .replace("call, breakouts, chat\n", "none\ncall\ncall, breakout\ncall, breakouts, chat\n")
+            .replace(
+                "call, breakouts, chat\n", "none\ncall\ncall, breakout\ncall, breakouts, chat\n")
             .replace("memory\nFrom", "hearsay\nmemory\nFrom");
 
     Run run = answer(wrong);

@@ -20,8 +20,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * An invented firm keeps a shelf of twenty exercises over the built-in one: it tells many in its own
- * way and takes out those it tells otherwise, and one keeps its id and takes the place of ours.
+ * An invented firm keeps a shelf of twenty exercises over the built-in one: it tells many in its
+ * own way and takes out those it tells otherwise, and one keeps its id and takes the place of ours.
  */
 class FirmShelfTest {
   private static final int OWN = 19;

@@ -19,7 +19,8 @@ class HelpTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"compose", "solve", "check", "forecast", "replan", "brief", "catalog", "schema"})
+  @ValueSource(
+      strings = {"compose", "solve", "check", "forecast", "replan", "brief", "catalog", "schema"})
   void eachCommandExplainsItself(String command) {
     Run run = Run.of(command, "--help");
 

@@ -34,7 +34,8 @@ class ReplanCommandTest {
     assertThat(run.code()).as(run.err()).isEqualTo(Exit.DONE);
     assertThat(run.out())
         .startsWith("It is 10:00, and you are ")
-        .contains(" behind. Change nothing, and you end at ", "\n1  ", "the chance to be on time is ")
+        .contains(
+            " behind. Change nothing, and you end at ", "\n1  ", "the chance to be on time is ")
         .contains("now: ", " the end");
     assertThat(run.out().lines()).hasSizeLessThanOrEqualTo(SCREEN);
     assertThat(run.out().lines()).allMatch(line -> line.length() <= 80);

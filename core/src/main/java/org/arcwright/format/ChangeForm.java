@@ -86,10 +86,7 @@ final class ChangeForm {
   }
 
   private static Duration time(Fields fields, String key, Faults faults) {
-    return fields
-        .required(key)
-        .flatMap(n -> Times.minutes(n, key, faults))
-        .orElse(Duration.ZERO);
+    return fields.required(key).flatMap(n -> Times.minutes(n, key, faults)).orElse(Duration.ZERO);
   }
 
   static Node tree(Change change) {

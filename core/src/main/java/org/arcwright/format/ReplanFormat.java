@@ -90,8 +90,7 @@ public final class ReplanFormat {
     Optional<Duration> now = time(fields, "now", faults);
     Optional<Duration> end = time(fields, "end", faults);
     Duration behind = Duration.ofMinutes(fields.whole("behind"));
-    Optional<Unchanged> unchanged =
-        fields.required("unchanged").flatMap(n -> unchanged(n, faults));
+    Optional<Unchanged> unchanged = fields.required("unchanged").flatMap(n -> unchanged(n, faults));
     List<Way> ways = fields.list("ways", ReplanFormat::way);
     Optional<FollowUp> followUp = fields.optional("followUp").flatMap(n -> followUp(n, faults));
     return fields.build(

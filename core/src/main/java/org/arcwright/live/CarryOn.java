@@ -49,8 +49,7 @@ record CarryOn(Agenda agenda, boolean keeps, long cost) {
         int tied = rest.tied.getOrDefault(activity.exercise(), origin) - origin;
         int phase = Math.max(rest.phase, rest.phaseNumber(activity.phase()));
         int start = Math.max(free, tied);
-        items.add(
-            new Item.Activity(activity.exercise(), phase, start, rest.planned(activity)));
+        items.add(new Item.Activity(activity.exercise(), phase, start, rest.planned(activity)));
       }
     }
     Agenda agenda = DayAgenda.of(rest, phases, items);

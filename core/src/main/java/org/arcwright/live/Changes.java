@@ -42,8 +42,7 @@ final class Changes {
       }
       Integer tied = rest.untied.get(id);
       if (tied != null && tied != next.start().toMinutes()) {
-        changes.add(
-            new Change.Moved(id, planned.title(), Duration.ofMinutes(tied), next.start()));
+        changes.add(new Change.Moved(id, planned.title(), Duration.ofMinutes(tied), next.start()));
       }
     }
     for (Activity next : agenda.activities()) {

@@ -52,7 +52,8 @@ final class LateWays {
       for (Activity out : optional()) {
         int phase = Math.max(rest.phase, rest.phaseNumber(out.phase()));
         Extra room = new Extra(phase, rest.planned(out) - ReplanPrices.LEAST_SAVING);
-        choice.add(RestInstance.of(rest, attempt.without(rest, out).with(room)), ReplanPrices.LEFT_OUT);
+        choice.add(
+            RestInstance.of(rest, attempt.without(rest, out).with(room)), ReplanPrices.LEFT_OUT);
       }
       if (choice.fits()) {
         return choice.way(Way.Kind.SWAP);

@@ -30,7 +30,8 @@ public record Replan(
    * What follows if nothing changes.
    *
    * @param agenda the whole day
-   * @param keeps whether that ends in time and keeps the rules for breaks and what is tied to a time
+   * @param keeps whether that ends in time and keeps the rules for breaks and what is tied to a
+   *     time
    * @param onTime the chance to be over by the end, 0 to 1
    */
   public record Unchanged(Agenda agenda, boolean keeps, double onTime) {}

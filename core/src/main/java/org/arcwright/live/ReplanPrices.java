@@ -13,7 +13,9 @@ final class ReplanPrices {
   /** Minutes that an exercise has to save at the least to be worth changing it for another. */
   static final int LEAST_SAVING = 10;
 
-  /** A planned exercise that does not take place was prepared in vain, and people may ask for it. */
+  /**
+   * A planned exercise that does not take place was prepared in vain, and people may ask for it.
+   */
   static final int LEFT_OUT = 300;
 
   /** Points for each minute of an exercise that does not take place, as for one left over. */

@@ -88,8 +88,7 @@ public final class Replanner {
   }
 
   private static boolean onPlan(Duration behind, Rest rest) {
-    return behind.toMinutes() < rest.grid
-        && rest.stand.end().compareTo(rest.agenda.cap()) >= 0;
+    return behind.toMinutes() < rest.grid && rest.stand.end().compareTo(rest.agenda.cap()) >= 0;
   }
 
   /** Those that are sure enough come first, the cheapest of them before all; then the surest. */
@@ -97,8 +96,7 @@ public final class Replanner {
     return ways.stream()
         .sorted(
             Comparator.comparing((Way way) -> !Workbench.isSure(way.onTime()))
-                .thenComparing(
-                    way -> Workbench.isSure(way.onTime()) ? way.cost() : -way.onTime()))
+                .thenComparing(way -> Workbench.isSure(way.onTime()) ? way.cost() : -way.onTime()))
         .toList();
   }
 

@@ -41,7 +41,9 @@ final class Rest {
   /** From when on times can still be changed, on the grid; what runs is planned from here, too. */
   final int from;
 
-  /** Minutes of work since the last rest, on the grid; never more than leaves room for what runs. */
+  /**
+   * Minutes of work since the last rest, on the grid; never more than leaves room for what runs.
+   */
   final int worked;
 
   final Optional<Running> running;
@@ -303,7 +305,9 @@ final class Rest {
   boolean isMeal(Stand.Past past, Instance.Meal meal) {
     long start = past.start().toMinutes();
     long length =
-        past.planned().or(() -> past.end().map(e -> e.minus(past.start()))).orElse(Duration.ZERO)
+        past.planned()
+            .or(() -> past.end().map(e -> e.minus(past.start())))
+            .orElse(Duration.ZERO)
             .toMinutes();
     boolean inWindow = start >= meal.from() - meal.minutes() && start <= meal.to() + meal.minutes();
     return inWindow && 2 * length > meal.minutes();

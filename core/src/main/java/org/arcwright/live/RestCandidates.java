@@ -78,7 +78,8 @@ final class RestCandidates {
     int usual = running.natural() - rest.from;
     int most = rest.base.instance().stretch().max() - rest.worked;
     int to = isLonger(sizes, activity) ? running.latest() - rest.from : usual;
-    int first = sizes instanceof Recipe.Sizes.Shorter ? least : Math.min(usual, Math.max(least, most));
+    int first =
+        sizes instanceof Recipe.Sizes.Shorter ? least : Math.min(usual, Math.max(least, most));
     List<Integer> lengths = new ArrayList<>();
     for (int length = first; length <= Math.max(first, Math.min(to, most)); length += rest.grid) {
       lengths.add(length);

@@ -65,7 +65,8 @@ final class RestInstance {
     List<Activity> settled = recipe.kept().stream().filter(a -> !makers.isLoose(a)).toList();
     begin(recipe.sizes());
     for (Activity activity : recipe.kept()) {
-      String kind = loose.contains(activity) ? makers.kindOf(activity) : makers.plannedIn(home(activity));
+      String kind =
+          loose.contains(activity) ? makers.kindOf(activity) : makers.plannedIn(home(activity));
       candidates.add(makers.planned(activity, recipe.sizes(), kind));
     }
     loose.forEach(activity -> include.add(activity.exercise()));
@@ -103,7 +104,8 @@ final class RestInstance {
     for (Activity activity : rest.planned()) {
       String kind = makers.kindOf(activity);
       candidates.add(
-          makers.planned(activity, Recipe.ANY, kind.isEmpty() ? makers.plannedIn(home(activity)) : kind));
+          makers.planned(
+              activity, Recipe.ANY, kind.isEmpty() ? makers.plannedIn(home(activity)) : kind));
     }
     candidates.addAll(makers.others(base.stretch().max()));
     for (int p : numbers) {
@@ -116,7 +118,9 @@ final class RestInstance {
       base.include().stream()
           .filter(id -> !rest.done.contains(id) && !rest.isRunning(id))
           .forEach(include::add);
-      rest.untied.keySet().stream().filter(id -> !base.include().contains(id)).forEach(include::add);
+      rest.untied.keySet().stream()
+          .filter(id -> !base.include().contains(id))
+          .forEach(include::add);
       tie(List.copyOf(rest.tied.keySet()));
     }
     return build(List.of());
@@ -164,8 +168,7 @@ final class RestInstance {
   }
 
   private int count(List<Activity> activities, int p) {
-    return (int)
-        activities.stream().filter(a -> !makers.isLoose(a) && homeNumber(a) == p).count();
+    return (int) activities.stream().filter(a -> !makers.isLoose(a) && homeNumber(a) == p).count();
   }
 
   private int homeNumber(Activity activity) {
@@ -280,8 +283,10 @@ final class RestInstance {
     List<AtMost> atMost = new ArrayList<>();
     for (AtMost rule : base.rules().atMost()) {
       int left = rule.most() - (int) rest.done.stream().filter(rule.of()::contains).count();
-      int agreed = (int) rest.planned().stream().filter(a -> rule.of().contains(a.exercise())).count();
-      int runs = rest.running.filter(r -> rule.of().contains(r.activity().exercise())).isPresent() ? 1 : 0;
+      int agreed =
+          (int) rest.planned().stream().filter(a -> rule.of().contains(a.exercise())).count();
+      int runs =
+          rest.running.filter(r -> rule.of().contains(r.activity().exercise())).isPresent() ? 1 : 0;
       atMost.add(new AtMost(rule.name(), rule.of(), Math.max(left, agreed + runs)));
     }
     return new Rules(apart, atMost);

@@ -152,8 +152,7 @@ public record Stand(Duration now, Duration end, List<Past> past) {
         if (activity.exercise().equals(item) || item.equals(String.valueOf(known.size()))) {
           return i;
         }
-      } else if (item.equals(LogEntry.BREAK)
-          && (found < 0 || each.start().compareTo(now) <= 0)) {
+      } else if (item.equals(LogEntry.BREAK) && (found < 0 || each.start().compareTo(now) <= 0)) {
         found = i;
       }
     }

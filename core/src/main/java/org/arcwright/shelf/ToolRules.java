@@ -87,7 +87,9 @@ public final class ToolRules {
     if (mode != Mode.IN_PERSON) {
       untold(here, path);
     }
-    if (mode == Mode.REMOTE && file.isSound("steps") && lacksRooms(exercise.steps(), here.tools())) {
+    if (mode == Mode.REMOTE
+        && file.isSound("steps")
+        && lacksRooms(exercise.steps(), here.tools())) {
       add(
           path + ".tools",
           String.join(", ", here.tools()),

@@ -78,8 +78,7 @@ class DayReplayedTest {
       Reduction reduction = Reducer.reduce(brief, catalog, () -> false);
       for (int slip = 0; slip < slips; slip++) {
         Stand stand = stand(agenda, random);
-        Replan replan =
-            Replanner.of(catalog).replan(brief, agenda, stand, Set.of(), Limit.NONE);
+        Replan replan = Replanner.of(catalog).replan(brief, agenda, stand, Set.of(), Limit.NONE);
         String which = "agenda " + seed + ", slip " + slip + ": " + stand + "; ";
         RestOfDay rest = new RestOfDay(reduction, agenda, stand);
         for (Way way : replan.ways()) {
@@ -111,8 +110,7 @@ class DayReplayedTest {
       brief.meal(new Meal(Duration.ofMinutes(80), Duration.ofMinutes(110), Duration.ofMinutes(35)));
     }
     if (random.nextInt(3) == 0) {
-      brief.wishes(
-          new Wishes(Set.of("dots"), Set.of(), List.of(), Set.of()));
+      brief.wishes(new Wishes(Set.of("dots"), Set.of(), List.of(), Set.of()));
     }
     return brief.build();
   }
@@ -145,8 +143,7 @@ class DayReplayedTest {
     return new Stand(Duration.ofMinutes(now), Duration.ofMinutes(Math.max(end, now + 5)), past);
   }
 
-  private static void keepsWhatIsOver(
-      SoftAssertions softly, String which, Stand stand, Way way) {
+  private static void keepsWhatIsOver(SoftAssertions softly, String which, Stand stand, Way way) {
     List<AgendaItem> items = way.agenda().items();
     for (int i = 0; i < stand.past().size(); i++) {
       Stand.Past past = stand.past().get(i);

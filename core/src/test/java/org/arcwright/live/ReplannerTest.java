@@ -11,7 +11,6 @@ import java.util.Set;
 import org.arcwright.agenda.Agenda;
 import org.arcwright.agenda.AgendaItem;
 import org.arcwright.agenda.AgendaItem.Activity;
-import org.arcwright.brief.Brief;
 import org.arcwright.brief.BriefBuilder;
 import org.arcwright.brief.Moment;
 import org.arcwright.brief.OwnItem;
@@ -121,7 +120,12 @@ class ReplannerTest {
     Agenda agenda = agenda();
     Activity second = agenda.activities().get(1);
     Stand stand =
-        Stand.at(agenda, second.exercise(), Optional.empty(), second.end(), second.end().plusMinutes(20));
+        Stand.at(
+            agenda,
+            second.exercise(),
+            Optional.empty(),
+            second.end(),
+            second.end().plusMinutes(20));
 
     Replan replan = replan(stand);
 
@@ -160,8 +164,7 @@ class ReplannerTest {
     Way agreed = replan(stand).ways().get(0);
 
     Replan again =
-        Replanner.of(CATALOG)
-            .replan(brief.build(), agreed.agenda(), stand, Set.of(), Limit.NONE);
+        Replanner.of(CATALOG).replan(brief.build(), agreed.agenda(), stand, Set.of(), Limit.NONE);
 
     assertThat(again.behind()).isZero();
     assertThat(again.unchanged().keeps()).isTrue();
@@ -185,11 +188,13 @@ class ReplannerTest {
 
     Stand stand = Stand.at(agenda, "3", Optional.empty(), minutes(100), agenda.cap());
 
-    assertThat(stand).isEqualTo(Stand.at(agenda, third, Optional.empty(), minutes(100), agenda.cap()));
+    assertThat(stand)
+        .isEqualTo(Stand.at(agenda, third, Optional.empty(), minutes(100), agenda.cap()));
     assertThat(stand.running().map(Stand.Past::item)).contains(third);
     assertThat(stand.past())
         .allSatisfy(past -> assertThat(past.end().isEmpty()).isEqualTo(past.item().equals(third)));
-    assertThatThrownBy(() -> Stand.at(agenda, third + "s", Optional.empty(), minutes(9), agenda.cap()))
+    assertThatThrownBy(
+            () -> Stand.at(agenda, third + "s", Optional.empty(), minutes(9), agenda.cap()))
         .hasMessageContaining("perhaps " + third);
   }
 
@@ -202,7 +207,8 @@ class ReplannerTest {
             wrong -> {
               Object[] values = wrong.toArray();
               assertThatThrownBy(
-                      () -> new Stand(minutes((int) values[0]), minutes((int) values[1]), List.of()))
+                      () ->
+                          new Stand(minutes((int) values[0]), minutes((int) values[1]), List.of()))
                   .hasMessageContaining((String) values[2]);
             });
   }

@@ -52,8 +52,7 @@ public final class ReplanDocument {
       for (String change : words.changes(way)) {
         lines.addAll(Wrap.hanging(INDENT + "- ", change, width));
       }
-      Wrap.hanging(INDENT, course(way, marks), width)
-          .forEach(line -> lines.add(style.faint(line)));
+      Wrap.hanging(INDENT, course(way, marks), width).forEach(line -> lines.add(style.faint(line)));
     }
     replan.followUp().ifPresent(followUp -> followUp(followUp, style, width, lines));
     if (!replan.ways().isEmpty()) {
@@ -137,8 +136,7 @@ public final class ReplanDocument {
 
   private void followUp(FollowUp followUp, Style style, int width, List<String> lines) {
     lines.add("");
-    String all =
-        "The whole goal cannot be reached by " + clock.at(replan.end()) + " any more.";
+    String all = "The whole goal cannot be reached by " + clock.at(replan.end()) + " any more.";
     lines.addAll(Wrap.lines(all, width));
     lines.add(style.heading("For a follow-up"));
     if (!followUp.products().isEmpty()) {

@@ -37,8 +37,7 @@ final class WayWords {
     return switch (way.kind()) {
       case CARRY_ON -> "Change nothing";
       case SHORTEN -> "Keep everything, some of it shorter";
-      case SWAP ->
-          "Do " + first(way, Added.class) + " instead of " + first(way, LeftOut.class);
+      case SWAP -> "Do " + first(way, Added.class) + " instead of " + first(way, LeftOut.class);
       case LEAVE_OUT -> "Leave out " + first(way, LeftOut.class);
       case ANEW -> "Reach the goal another way";
       case PART -> "Do what can still be done well";
@@ -87,7 +86,12 @@ final class WayWords {
       return NAMED.contains(way.kind())
           ? Optional.empty()
           : Optional.of(
-          "new: " + title + " " + clock.said(added.start()) + ", " + Words.time(added.length()));
+              "new: "
+                  + title
+                  + " "
+                  + clock.said(added.start())
+                  + ", "
+                  + Words.time(added.length()));
     } else if (change instanceof Moved moved) {
       return Optional.of(
           title + " " + clock.said(moved.to()) + " instead of " + clock.at(moved.from()));

@@ -40,8 +40,7 @@ public final class OptionSearch {
   private Sharing sharing;
   private List<Guide> guides;
 
-  private OptionSearch(
-      Model model, Outline outline, OptionRule rule, Solution best, Work work) {
+  private OptionSearch(Model model, Outline outline, OptionRule rule, Solution best, Work work) {
     this.model = model;
     this.outline = outline;
     this.rule = rule;

@@ -47,8 +47,6 @@ final class Outline {
 
   /** A guide to agendas under a ceiling: the outline itself if anything finer were too large. */
   Guide guide(Reach reach) {
-    return reach.values > Reach.MOST
-        ? guide()
-        : new Guide(prices, Bound.of(reach, prices, work));
+    return reach.values > Reach.MOST ? guide() : new Guide(prices, Bound.of(reach, prices, work));
   }
 }
