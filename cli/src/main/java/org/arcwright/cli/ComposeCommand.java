@@ -298,18 +298,13 @@ final class ComposeCommand implements Callable<Integer> {
                       AgendaFormat.write(
                           answer.composed().agenda(), answer.brief(), answer.composed().proof()));
       case MARKDOWN -> MarkdownDocument.write(answer);
-      case HTML -> pages.html(AgendaSheet.of(workshop(answer), why(answer)));
+      case HTML -> pages.html(AgendaSheet.of(workshop(answer), Why.sentences(answer)));
     };
   }
 
   private Workshop workshop(Answer answer) {
     return new Workshop(
         answer.composed().agenda(), answer.brief(), answer.catalog(), pages.language());
-  }
-
-  /** These sentences there are in English only. */
-  private List<String> why(Answer answer) {
-    return pages.language().isEnglish() ? Why.sentences(answer) : List.of();
   }
 
   private Output form() {

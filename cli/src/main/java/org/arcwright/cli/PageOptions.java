@@ -9,11 +9,13 @@ import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
+import org.arcwright.cli.page.Foreign;
 import org.arcwright.cli.page.Look;
 import org.arcwright.cli.page.Pages;
 import org.arcwright.cli.page.Sheet;
 import org.arcwright.cli.page.TemplateFault;
 import org.arcwright.cli.words.Language;
+import org.arcwright.library.BuiltIn;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.TypeConversionException;
@@ -28,7 +30,8 @@ final class PageOptions {
       paramLabel = "TAG",
       converter = Tag.class,
       description =
-          "of pages: en, or with a region for dates and numbers, such as en-US; en if not given")
+          "of pages: en or de, or with a region for dates and numbers, such as en-US; en if not given;"
+              + " texts of the catalog stay as they are")
   private Optional<Language> language = Optional.empty();
 
   @Option(
@@ -61,11 +64,18 @@ final class PageOptions {
   /** Writes pages; a fault in a template of one's own is told with its place. */
   <T> T writing(Work<T> work) {
     try {
-      return work.with(new Pages(language(), look()));
+      return work.with(new Pages(language(), look(), foreign()));
     } catch (TemplateFault e) {
       String folder = templates.map(dir -> dir + "/").orElse("");
       throw new Refusal(folder + e.getMessage(), e);
     }
+  }
+
+  /** The built-in catalog is in English, whatever the page is in. */
+  private Foreign foreign() {
+    return language().isEnglish()
+        ? Foreign.NONE
+        : new Foreign(Language.ENGLISH.tag(), CatalogTexts.of(BuiltIn.catalog()));
   }
 
   private Look look() {

@@ -18,6 +18,7 @@ import net.fortuna.ical4j.model.Calendar;
 import net.fortuna.ical4j.model.Component;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
+import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -71,6 +72,22 @@ class PrepareCommandTest {
             .allMatch(link -> link.startsWith("#") || Files.exists(out.resolve(link)));
       }
     }
+  }
+
+  /** Whatever is ours is in German; the catalog's texts are in English, and the page says so. */
+  @Test
+  void pagesInGermanSayWhatIsInEnglish() throws IOException {
+    Path out = handouts("Ideen", "2027-03-02 09:00", "Europe/Vienna", "--language", "de");
+
+    Document page = Jsoup.parse(Files.readString(out.resolve("run-sheet.html")));
+    assertThat(page.select("html").attr("lang")).isEqualTo("de");
+    assertThat(page.select(".kicker").text()).isEqualTo("Regieplan");
+    assertThat(page.select(".facts").text()).contains("5 Personen", "Dienstag, 2. März 2027");
+    assertThat(page.select("blockquote p")).isNotEmpty();
+    for (Element words : page.select("blockquote p, ol li > span")) {
+      assertThat(words.select("[lang=en]").text()).isEqualTo(words.text());
+    }
+    assertThat(page.select("h2 [lang=en]")).hasSizeGreaterThan(2);
   }
 
   @Test

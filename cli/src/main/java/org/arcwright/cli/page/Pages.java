@@ -33,12 +33,22 @@ public final class Pages {
   private final Language language;
   private final Configuration configuration;
   private final List<String> styles = new ArrayList<>();
+  private final Foreign foreign;
 
   /**
    * @param look what a firm puts over our own
    */
   public Pages(Language language, Look look) {
+    this(language, look, Foreign.NONE);
+  }
+
+  /**
+   * @param look what a firm puts over our own
+   * @param foreign texts that are in another language
+   */
+  public Pages(Language language, Look look, Foreign foreign) {
     this.language = language;
+    this.foreign = foreign;
     this.configuration = configuration(look);
     styles.add(Resource.text("page.css"));
     if (!look.css().isBlank()) {
@@ -83,6 +93,7 @@ public final class Pages {
     Map<String, Object> data = new HashMap<>(more);
     data.put("sheet", sheet);
     data.put("language", language);
+    data.put("foreign", foreign);
     data.put("styles", styles);
     data.put("script", script);
     data.put("policy", Policy.of(styles, script));

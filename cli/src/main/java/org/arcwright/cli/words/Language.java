@@ -21,11 +21,15 @@ import org.arcwright.catalog.Word;
  */
 public final class Language {
   /** The languages that are complete, as their tags. */
-  public static final List<String> ALL = List.of("en");
+  public static final List<String> ALL = List.of("en", "de");
 
   /** English as documents use it if nobody asks for another one. */
   public static final Language ENGLISH = new Language(Locale.UK);
 
+  /** Unicode Standard Annex 9: what stands between the two is ordered by itself. */
+  private static final char FIRST_STRONG_ISOLATE = '\u2068';
+
+  private static final char POP_ISOLATE = '\u2069';
   private static final String BUNDLE = "org.arcwright.cli.words.documents";
   private static final Set<String> RIGHT_TO_LEFT =
       Set.of("ar", "arc", "ckb", "dv", "fa", "he", "iw", "ku", "ps", "sd", "ug", "ur", "yi");
@@ -66,13 +70,38 @@ public final class Language {
   }
 
   /**
-   * A sentence.
+   * A sentence. Texts in its places that run the other way are set apart, so that they turn nothing
+   * around them.
    *
    * @param values what stands in its places; texts are not read as patterns
    * @throws java.util.MissingResourceException if the bundle has no such key
    */
   public String say(String key, Object... values) {
-    return new MessageFormat(bundle.getString(key), locale).format(values);
+    Object[] apart = values.clone();
+    for (int i = 0; i < apart.length; i++) {
+      if (apart[i] instanceof String text && runsOtherwise(text)) {
+        apart[i] = FIRST_STRONG_ISOLATE + text + POP_ISOLATE;
+      }
+    }
+    return new MessageFormat(bundle.getString(key), locale).format(apart);
+  }
+
+  /** Whether the text has letters of the other direction, or marks that change it. */
+  private boolean runsOtherwise(String text) {
+    boolean leftToRight = direction().equals("ltr");
+    return text.codePoints()
+        .map(Character::getDirectionality)
+        .anyMatch(
+            way ->
+                switch (way) {
+                  case Character.DIRECTIONALITY_LEFT_TO_RIGHT -> !leftToRight;
+                  case Character.DIRECTIONALITY_RIGHT_TO_LEFT,
+                      Character.DIRECTIONALITY_RIGHT_TO_LEFT_ARABIC ->
+                      leftToRight;
+                  default ->
+                      way >= Character.DIRECTIONALITY_LEFT_TO_RIGHT_EMBEDDING
+                          && way <= Character.DIRECTIONALITY_POP_DIRECTIONAL_FORMAT;
+                });
   }
 
   /** A word of the trade; {@code family} is what it is one of, such as {@code kind}. */
