@@ -6,8 +6,10 @@ import java.time.Instant;
 import java.time.InstantSource;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import org.arcwright.catalog.Catalog;
 import org.arcwright.cli.handout.Bundle;
@@ -46,8 +48,8 @@ final class PrepareCommand implements Callable<Integer> {
       paramLabel = "ZONE",
       converter = Zone.class,
       description =
-          "where some of the people are, such as Asia/Kolkata: their agenda has its times too; may"
-              + " be given several times")
+          "where some of the people are, such as Asia/Kolkata, beside the brief's zones: their"
+              + " agenda has its times too; may be given several times")
   private List<ZoneId> zones = new ArrayList<>();
 
   @Parameters(index = "1..*", hidden = true)
@@ -70,10 +72,19 @@ final class PrepareCommand implements Callable<Integer> {
     AgendaInput.Read read = input.read(catalog);
     Workshop workshop = new Workshop(read.agenda(), read.demandBrief(), catalog, pages.language());
     Instant now = CLOCK.instant();
+    Set<ZoneId> all = new LinkedHashSet<>(workshop.brief().zones());
+    all.addAll(zones);
+    workshop.agenda().start().ifPresent(start -> all.remove(start.getZone()));
     Map<String, String> files =
         pages.writing(
             writer ->
-                Bundle.of(workshop, writer, zones, eachItem, now, folder.earlier(Bundle.CALENDAR)));
+                Bundle.of(
+                    workshop,
+                    writer,
+                    List.copyOf(all),
+                    eachItem,
+                    now,
+                    folder.earlier(Bundle.CALENDAR)));
     folder.write(files);
     if (!files.containsKey(Bundle.CALENDAR)) {
       terminal.err().println("No calendar: the brief names no start and zone.");

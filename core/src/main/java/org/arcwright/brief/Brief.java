@@ -1,7 +1,9 @@
 package org.arcwright.brief;
 
 import java.time.Duration;
+import java.time.ZoneId;
 import java.time.ZonedDateTime;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -20,6 +22,7 @@ import org.arcwright.catalog.Mode;
  * @param cap from the first start to the last end, breaks and buffer included; 15 minutes to 40
  *     hours
  * @param start when it starts and in which zone, if that is known
+ * @param zones further time zones in which people take part, each once
  * @param tools ids of the tools at hand; empty means those usual for the mode
  * @param rhythm stretches and breaks
  * @param meals long breaks, in order
@@ -36,6 +39,7 @@ public record Brief(
     Mode mode,
     Duration cap,
     Optional<ZonedDateTime> start,
+    List<ZoneId> zones,
     Set<String> tools,
     Rhythm rhythm,
     List<Meal> meals,
@@ -52,6 +56,7 @@ public record Brief(
       throw new InvalidValueException(
           "cap", cap.toMinutes() + " min", "from 15 minutes to 40 hours is right");
     }
+    zones = once(zones);
     tools = Checks.ids("tools", tools);
     Checks.range("buffer", bufferPercent, 0, 100);
     given = Checks.ids("given", given);
@@ -72,6 +77,16 @@ public record Brief(
         within(field, offset(field, at.get(), start), cap);
       }
     }
+  }
+
+  private static List<ZoneId> once(List<ZoneId> zones) {
+    Set<ZoneId> seen = new HashSet<>();
+    for (ZoneId zone : zones) {
+      if (!seen.add(zone)) {
+        throw new InvalidValueException("zones", zone, "it stands here twice; name it once");
+      }
+    }
+    return List.copyOf(zones);
   }
 
   private static void within(String field, Duration offset, Duration cap) {
@@ -109,8 +124,8 @@ public record Brief(
   /** The same brief with another closing buffer, in per cent of the exercise minutes. */
   public Brief withBufferPercent(int percent) {
     return new Brief(
-        title, goal, group, mode, cap, start, tools, rhythm, meals, curve, percent, given, wishes,
-        ownItems);
+        title, goal, group, mode, cap, start, zones, tools, rhythm, meals, curve, percent, given,
+        wishes, ownItems);
   }
 
   /** The same brief with another cap. */
@@ -141,6 +156,7 @@ public record Brief(
         mode,
         cap,
         start,
+        zones,
         tools,
         rhythm,
         meals,

@@ -1,6 +1,7 @@
 package org.arcwright.brief;
 
 import java.time.Duration;
+import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -22,6 +23,7 @@ public final class BriefBuilder {
   private Acquaintance acquaintance = Defaults.ACQUAINTANCE;
   private OptionalInt openness = OptionalInt.empty();
   private Optional<ZonedDateTime> start = Optional.empty();
+  private List<ZoneId> zones = List.of();
   private Set<String> tools = Set.of();
   private Optional<Rhythm> rhythm = Optional.empty();
   private final List<Meal> meals = new ArrayList<>();
@@ -54,6 +56,12 @@ public final class BriefBuilder {
   /** When it starts, and in which zone. */
   public BriefBuilder start(ZonedDateTime value) {
     start = Optional.of(value);
+    return this;
+  }
+
+  /** Further zones in which people take part. */
+  public BriefBuilder zones(Collection<ZoneId> values) {
+    zones = List.copyOf(values);
     return this;
   }
 
@@ -114,6 +122,7 @@ public final class BriefBuilder {
         mode,
         cap,
         start,
+        zones,
         tools,
         rhythm.orElse(Defaults.rhythm(mode)),
         meals,

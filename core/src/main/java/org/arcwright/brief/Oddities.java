@@ -115,12 +115,28 @@ public final class Oddities {
           start.get().toLocalDate(),
           "that is a " + (day == DayOfWeek.SATURDAY ? "Saturday" : "Sunday"));
     }
+    for (int i = 0; i < brief.zones().size(); i++) {
+      night("zones[" + i + "]", start.get().withZoneSameInstant(brief.zones().get(i)));
+    }
     ZonedDateTime end = start.get().plus(brief.cap());
     if (start.get().toLocalTime().isBefore(EARLY)) {
       add("start", start.get().toLocalTime(), "that is early in the morning");
     } else if (end.toLocalTime().isAfter(LATE)
         || end.toLocalDate().isAfter(start.get().toLocalDate())) {
       add("start", start.get().toLocalTime(), "it would end at " + end.toLocalTime());
+    }
+  }
+
+  /** People far away for whom it would be night. */
+  private void night(String field, ZonedDateTime there) {
+    ZonedDateTime end = there.plus(brief.cap());
+    if (there.toLocalTime().isBefore(EARLY)
+        || end.toLocalTime().isAfter(LATE)
+        || end.toLocalDate().isAfter(there.toLocalDate())) {
+      add(
+          field,
+          there.getZone(),
+          "there it would last from " + there.toLocalTime() + " to " + end.toLocalTime());
     }
   }
 

@@ -1,6 +1,7 @@
 package org.arcwright.format;
 
 import java.time.Duration;
+import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import java.util.List;
 import java.util.Optional;
@@ -38,6 +39,7 @@ final class BriefReader {
           "cap: 3h",
           "start: 2026-12-03 09:30",
           "zone: Europe/Vienna",
+          "zones",
           "tools",
           "rhythm",
           "meal",
@@ -73,6 +75,7 @@ final class BriefReader {
     Optional<Duration> cap = fields.required("cap").flatMap(n -> Times.duration(n, "cap", faults));
     BriefTimes times = new BriefTimes(fields, faults);
     Optional<ZonedDateTime> start = times.start();
+    List<ZoneId> zones = fields.optionalList("zones", BriefTimes::zone);
     List<String> tools = fields.optionalTexts("tools");
     Optional<Rhythm> rhythm = fields.optional("rhythm").flatMap(n -> times.rhythm(n, mode));
     List<Meal> meals = times.meals();
@@ -90,6 +93,7 @@ final class BriefReader {
               Brief.builder(title, goal, mode, people.count(), cap.orElseThrow())
                   .acquaintance(people.acquaintance())
                   .openness(people.openness())
+                  .zones(zones)
                   .tools(Checks.ids("tools", tools))
                   .given(Checks.ids("given", given))
                   .wishes(wishes.orElse(Wishes.NONE));

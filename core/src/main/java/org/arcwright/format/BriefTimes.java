@@ -57,7 +57,7 @@ final class BriefTimes {
               n -> faults.add(n, "zone", "it goes with a start; add one or strike the zone"));
       return Optional.empty();
     }
-    Optional<ZoneId> zone = fields.required("zone").flatMap(this::zone);
+    Optional<ZoneId> zone = fields.required("zone").flatMap(n -> zone(n, faults));
     Node node = written.get();
     Optional<LocalDateTime> local = Optional.empty();
     try {
@@ -78,7 +78,8 @@ final class BriefTimes {
     return Optional.of(time);
   }
 
-  private Optional<ZoneId> zone(Node node) {
+  /** A zone by its name. */
+  static Optional<ZoneId> zone(Node node, Faults faults) {
     Optional<String> text = Values.text(node, "zone", faults);
     if (text.isEmpty()) {
       return Optional.empty();

@@ -1,6 +1,7 @@
 package org.arcwright.format;
 
 import java.time.Duration;
+import java.time.ZoneId;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -37,7 +38,9 @@ final class BriefWriter {
             .put("mode", brief.mode().word())
             .put("cap", Times.text(brief.cap()));
     Times.putStart(branch, brief.start());
-    branch.putSome("tools", brief.tools()).put("rhythm", tree(brief.rhythm()));
+    branch
+        .putSome("zones", brief.zones().stream().map(ZoneId::getId).toList())
+        .putSome("tools", brief.tools()).put("rhythm", tree(brief.rhythm()));
     if (!brief.meals().isEmpty()) {
       branch.put("meals", Branch.list(brief.meals(), BriefWriter::tree));
     }

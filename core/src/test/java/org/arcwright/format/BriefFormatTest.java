@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Duration;
 import java.time.LocalTime;
+import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import java.util.List;
 import java.util.Optional;
@@ -45,6 +46,7 @@ class BriefFormatTest {
       cap: PT6H30M
       start: 2026-12-03 09:30
       zone: Europe/Vienna
+      zones: [Asia/Kolkata, America/Lima]
       tools: [paper, wall]
       rhythm: {stretch: 40m..1h30m, break: 20m}
       meals:
@@ -81,6 +83,8 @@ class BriefFormatTest {
     assertThat(brief.cap()).isEqualTo(minutes(390));
     assertThat(brief.start())
         .contains(ZonedDateTime.parse("2026-12-03T09:30:00+01:00[Europe/Vienna]"));
+    assertThat(brief.zones())
+        .containsExactly(ZoneId.of("Asia/Kolkata"), ZoneId.of("America/Lima"));
     assertThat(brief.tools()).containsExactly("paper", "wall");
     assertThat(brief.rhythm()).isEqualTo(new Rhythm(minutes(40), minutes(90), minutes(20)));
     assertThat(brief.meals())
@@ -151,6 +155,7 @@ class BriefFormatTest {
             cap: 6h30m
             start: 2026-12-03 09:30
             zone: Europe/Vienna
+            zones: [Asia/Kolkata, America/Lima]
             tools: [paper, wall]
             rhythm: {stretch: 40m..1h30m, break: 20m}
             meals:
@@ -277,6 +282,8 @@ class BriefFormatTest {
         "'start: 2026-12-03 09:30|zone: Europe/Viena' ~ 7:7: unknown zone, Europe/Viena: perhaps Europe/Vienna",
         "'start: 2026-12-03 09:30|zone: vienna' ~ 7:7: unknown zone, vienna: perhaps Europe/Vienna",
         "'start: 2026-12-03 09:30|zone: Mars' ~ 7:7: unknown zone, Mars: write continent and city, such as Europe/Vienna",
+        "'zones: [UTC, Europe/Viena]' ~ 6:14: unknown zone, Europe/Viena: perhaps Europe/Vienna",
+        "'zones: [UTC, UTC]' ~ 6:14: zones, UTC: it stands here twice; name it once",
         "'start: 2026-03-29 02:30|zone: Europe/Vienna' ~ 6:8: start, 2026-03-29 02:30: the clocks skip this hour there; choose another",
         "'meal: {at: 12:00..12:45, minutes: 45}' ~ 6:12: at, 12:00..12:45: a time of day needs a start; add start and zone to the brief",
         "'meal: {at: noon, minutes: 45}' ~ 6:12: at, noon: write when it may start, such as 12:00..12:45 or 2h..2h30m",

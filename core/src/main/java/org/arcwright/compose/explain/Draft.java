@@ -130,6 +130,7 @@ final class Draft {
         brief.mode(),
         cap,
         brief.start(),
+        brief.zones(),
         tools,
         rhythm,
         meals,
