@@ -55,7 +55,7 @@ final class Commented {
                   "properties.rhythm.properties.stretch", "properties.rhythm.properties.break")),
           "start: 2026-12-03 09:30",
           "zone: Europe/Vienna",
-          "zones: [Asia/Kolkata, America/Lima]",
+          "zones: [Asia/Kolkata, Europe/Lisbon]",
           "tools: [call, breakouts, board]",
           "meals: [{at: 1h30m..2h, minutes: 45}]",
           "given: [shared-picture]",

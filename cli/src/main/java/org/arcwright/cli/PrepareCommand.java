@@ -84,7 +84,7 @@ final class PrepareCommand implements Callable<Integer> {
                     List.copyOf(all),
                     eachItem,
                     now,
-                    folder.earlier(Bundle.CALENDAR)));
+                    folder::earlier));
     folder.write(files);
     if (!files.containsKey(Bundle.CALENDAR)) {
       terminal.err().println("No calendar: the brief names no start and zone.");

@@ -100,7 +100,7 @@ class BriefNewCommandTest {
         text.substring(0, samples)
             + text.substring(samples).replaceAll("(?m)^# (?=[a-z-]+: [\\[{\\dE])", "");
 
-    assertThat(all.lines().filter(line -> line.matches("[a-z-]+:.*")).count()).isEqualTo(15);
+    assertThat(all.lines().filter(line -> line.matches("[a-z-]+:.*")).count()).isEqualTo(16);
     Files.writeString(file, all);
     assertThat(Run.of("brief", "check", file))
         .isEqualTo(new Run(Exit.DONE, "1 brief, no problems.\n", ""));

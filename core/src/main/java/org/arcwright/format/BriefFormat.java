@@ -27,7 +27,7 @@ import org.arcwright.format.tree.YamlWriter;
  * cap: 3h                                                  # 3h, 90m, 2h30m or PT2H30M
  * start: 2026-12-03 09:30
  * zone: Europe/Vienna
- * zones: [Asia/Kolkata, America/Lima]                     # where others take part
+ * zones: [Asia/Kolkata, Europe/Lisbon]                    # where others take part
  * tools: [call, breakouts, board]                          # without it: what is usual for the mode
  * rhythm: {stretch: 30m..60m, break: 10m}                  # break: none
  * meal: {at: 12:00..12:45, minutes: 45}                    # or meals: [...]; or after the start: 2h..2h30m

@@ -7,7 +7,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import org.arcwright.cli.page.Block;
+import org.arcwright.cli.page.Block.Part;
 import org.arcwright.cli.page.Block.Point;
 import org.arcwright.cli.page.Block.Points;
 import org.arcwright.cli.page.Markdown;
@@ -17,16 +19,21 @@ import org.arcwright.cli.words.Language;
 
 /** All handouts of a workshop as files, with a page that leads to each. */
 public final class Bundle {
-  /** The calendar's name. */
+  /** The name of the workshop's calendar. */
   public static final String CALENDAR = "agenda.ics";
 
+  private static final String PLAN = "plan.ics";
+
   private final Workshop workshop;
+  private final Language language;
   private final Pages pages;
   private final Map<String, String> files = new LinkedHashMap<>();
+  private final List<Block> parts = new ArrayList<>();
   private final List<Point> links = new ArrayList<>();
 
   private Bundle(Workshop workshop, Pages pages) {
     this.workshop = workshop;
+    this.language = workshop.language();
     this.pages = pages;
   }
 
@@ -36,7 +43,7 @@ public final class Bundle {
    * @param zones in which people are
    * @param items whether the calendar has an event for each item
    * @param now when they are written
-   * @param before what the calendar said when it was last written
+   * @param before what a file of a name said when it was last written
    */
   public static Map<String, String> of(
       Workshop workshop,
@@ -44,34 +51,46 @@ public final class Bundle {
       List<ZoneId> zones,
       boolean items,
       Instant now,
-      Optional<String> before) {
+      Function<String, Optional<String>> before) {
     return new Bundle(workshop, pages).files(zones, items, now, before);
   }
 
   private Map<String, String> files(
-      List<ZoneId> zones, boolean items, Instant now, Optional<String> before) {
+      List<ZoneId> zones,
+      boolean items,
+      Instant now,
+      Function<String, Optional<String>> before) {
+    add("sponsor-call", "sponsor", SponsorSheet.of(workshop));
     add("preparation-plan", "plan", PreparationPlan.of(workshop));
+    PreparationPlan.calendar(workshop, now, before.apply(PLAN))
+        .ifPresent(file -> calendar(PLAN, "index.plan-calendar", "index.plan-calendar.what", file));
+    BoardPlan.of(workshop).ifPresent(sheet -> add("board-plan", "board", sheet));
+    add("materials", "materials", MaterialsList.of(workshop));
+    add("tool-test", "test", ToolTestSheet.of(workshop));
+    part("before");
     add("onboarding", "invite", Invitation.of(workshop));
     files.put("onboarding.txt", Invitation.text(workshop));
     add("participants", "people", ParticipantsSheet.of(workshop, zones));
+    CalendarFile.of(workshop, items, now, before.apply(CALENDAR))
+        .ifPresent(file -> calendar(CALENDAR, "index.calendar", "index.calendar.what", file));
+    part("send");
     add("run-sheet", "run", RunSheet.of(workshop), RunSheet.html(workshop, pages));
-    Language language = workshop.language();
-    CalendarFile.of(workshop, items, now, before)
-        .ifPresent(
-            calendar -> {
-              files.put(CALENDAR, calendar);
-              links.add(
-                  new Point(
-                      language.say("index.calendar"),
-                      language.say("index.calendar.what"),
-                      CALENDAR));
-            });
-    List<Block> blocks = List.of(new Points(links));
+    part("day");
     Sheet index =
-        new Sheet(
-            workshop.agenda().title(), language.say("index.kicker"), workshop.facts(), blocks);
+        new Sheet(workshop.agenda().title(), language.say("index.kicker"), workshop.facts(), parts);
     files.put("index.html", pages.html(index));
     return files;
+  }
+
+  /** Ends a part of the index. */
+  private void part(String id) {
+    parts.add(Part.of(id, language.say("index.part." + id), new Points(links)));
+    links.clear();
+  }
+
+  private void calendar(String name, String key, String what, String file) {
+    files.put(name, file);
+    links.add(new Point(language.say(key), language.say(what), name));
   }
 
   private void add(String name, String key, Sheet sheet) {
@@ -79,7 +98,6 @@ public final class Bundle {
   }
 
   private void add(String name, String key, Sheet sheet, String html) {
-    Language language = workshop.language();
     files.put(name + ".html", html);
     files.put(name + ".md", Markdown.of(sheet));
     links.add(

@@ -1,9 +1,13 @@
 package org.arcwright.cli.handout;
 
 import java.time.DayOfWeek;
+import java.time.Duration;
+import java.time.Instant;
 import java.time.LocalDate;
+import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.arcwright.catalog.Mode;
 import org.arcwright.cli.page.Block;
 import org.arcwright.cli.page.Block.Cell;
@@ -16,54 +20,70 @@ import org.arcwright.cli.words.Language;
 public final class PreparationPlan {
   /** Days before, minutes and who: common practice, no source. */
   private enum Task {
-    SPONSOR("sponsor", 15, 45, "facilitator", true),
-    INVITE("invite", 12, 30, "sponsor", true),
-    BOARD("board", 6, 90, "producer", false),
-    ONBOARD("onboard", 5, 30, "facilitator", true),
-    TALKS("talks", 4, 60, "facilitator", true),
-    TEST("test", 3, 45, "producer", false),
-    SLIDES("slides", 3, 30, "producer", false),
-    STANDINS("stand-ins", 2, 20, "facilitator", true),
-    REHEARSE("rehearse", 1, 60, "both", true),
-    HOUR("hour", 0, 60, "both", true);
+    SPONSOR("sponsor", 15, 45, "facilitator", Where.EVERYWHERE),
+    INVITE("invite", 12, 30, "sponsor", Where.EVERYWHERE),
+    MATERIALS("materials", 7, 45, "producer", Where.ROOM),
+    BOARD("board", 6, 90, "producer", Where.SCREENS),
+    ONBOARD("onboard", 5, 30, "facilitator", Where.EVERYWHERE),
+    TALKS("talks", 4, 60, "facilitator", Where.EVERYWHERE),
+    TEST("test", 3, 45, "producer", Where.SCREENS),
+    SLIDES("slides", 3, 30, "producer", Where.SCREENS),
+    STANDINS("stand-ins", 2, 20, "facilitator", Where.EVERYWHERE),
+    REHEARSE("rehearse", 1, 60, "both", Where.EVERYWHERE),
+    HOUR("hour", 0, 60, "both", Where.EVERYWHERE);
 
     private final String key;
     private final int days;
     private final int minutes;
     private final String owner;
-    private final boolean everywhere;
+    private final Where where;
 
-    Task(String key, int days, int minutes, String owner, boolean everywhere) {
+    Task(String key, int days, int minutes, String owner, Where where) {
       this.key = key;
       this.days = days;
       this.minutes = minutes;
       this.owner = owner;
-      this.everywhere = everywhere;
+      this.where = where;
     }
   }
 
+  private enum Where {
+    EVERYWHERE,
+    SCREENS,
+    ROOM
+  }
+
   private PreparationPlan() {}
+
+  private static List<Task> tasks(Mode mode) {
+    List<Task> tasks = new ArrayList<>();
+    for (Task task : Task.values()) {
+      if (task.where == Where.EVERYWHERE
+          || task.where == Where.SCREENS && mode != Mode.IN_PERSON
+          || task.where == Where.ROOM && mode != Mode.REMOTE) {
+        tasks.add(task);
+      }
+    }
+    return tasks;
+  }
 
   /** The sheet. */
   public static Sheet of(Workshop workshop) {
     Language language = workshop.language();
     List<List<Cell>> rows = new ArrayList<>();
-    for (Task task : Task.values()) {
-      if (task.everywhere || workshop.agenda().mode() != Mode.IN_PERSON) {
-        String day =
-            workshop
-                .hours()
-                .day()
-                .map(start -> language.date(before(start, task.days)))
-                .orElseGet(() -> language.say("plan.before", task.days));
-        rows.add(
-            List.of(
-                Cell.of(day),
-                Cell.of(
-                    language.say("plan.task." + task.key), language.say("plan.how." + task.key)),
-                Cell.of(language.say("plan.owner." + task.owner)),
-                Cell.of(language.say("time.minutes", task.minutes))));
-      }
+    for (Task task : tasks(workshop.agenda().mode())) {
+      String day =
+          workshop
+              .hours()
+              .day()
+              .map(start -> language.date(before(start, task.days)))
+              .orElseGet(() -> language.say("plan.before", task.days));
+      rows.add(
+          List.of(
+              Cell.of(day),
+              Cell.of(language.say("plan.task." + task.key), language.say("plan.how." + task.key)),
+              Cell.of(owner(task, language)),
+              Cell.of(language.say("time.minutes", task.minutes))));
     }
     List<Block> blocks =
         List.of(
@@ -78,6 +98,49 @@ public final class PreparationPlan {
                 rows));
     return new Sheet(
         workshop.agenda().title(), language.say("plan.kicker"), workshop.facts(), blocks);
+  }
+
+  /**
+   * The plan as a calendar file; none if the agenda has no start. A task is an event on its day that
+   * leaves the day free, for many calendars do not show tasks.
+   *
+   * @param stamp when it is written
+   * @param before what the earlier file said, if there is one
+   */
+  public static Optional<String> calendar(
+      Workshop workshop, Instant stamp, Optional<String> before) {
+    return workshop.agenda().start().map(start -> write(workshop, start, stamp, before));
+  }
+
+  private static String write(
+      Workshop workshop, ZonedDateTime start, Instant stamp, Optional<String> before) {
+    Language language = workshop.language();
+    CalendarEvents events =
+        new CalendarEvents(
+            workshop.brief(), start, start.plus(workshop.agenda().cap()), stamp, before);
+    for (Task task : tasks(workshop.agenda().mode())) {
+      Duration length = Duration.ofMinutes(task.minutes);
+      String word = "plan:" + task.key;
+      String title =
+          language.say(
+              "plan.event", language.say("plan.task." + task.key), workshop.agenda().title());
+      String more =
+          language.say(
+              "plan.event.more",
+              language.say("plan.how." + task.key),
+              owner(task, language),
+              language.time(length));
+      if (task.days == 0) {
+        events.add(word, title, more, start.minus(length), start);
+      } else {
+        events.add(word, title, more, before(start.toLocalDate(), task.days));
+      }
+    }
+    return events.write();
+  }
+
+  private static String owner(Task task, Language language) {
+    return language.say("plan.owner." + task.owner);
   }
 
   /** So many days from Monday to Friday earlier. */

@@ -12,7 +12,6 @@ import org.arcwright.agenda.AgendaItem.Pause;
 import org.arcwright.catalog.Exercise;
 import org.arcwright.catalog.Format;
 import org.arcwright.catalog.Mode;
-import org.arcwright.catalog.Split;
 import org.arcwright.catalog.Step;
 import org.arcwright.cli.page.Block;
 import org.arcwright.cli.page.Block.Facts;
@@ -197,10 +196,14 @@ public final class RunSheet {
         Point.of(
             language.say("run.kind"),
             activity.kind().map(kind -> language.name("kind", kind)).orElse("")));
-    groups(exercise).ifPresent(groups -> facts.add(Point.of(language.say("run.groups"), groups)));
+    workshop
+        .groups(exercise)
+        .map(workshop::split)
+        .ifPresent(groups -> facts.add(Point.of(language.say("run.groups"), groups)));
     List<String> tools = exercise.in(agenda.mode()).tools().stream().map(workshop::tool).toList();
     if (!tools.isEmpty()) {
-      facts.add(Point.of(language.say("run.producer"), language.list(tools)));
+      String key = agenda.mode() == Mode.IN_PERSON ? "run.at-hand" : "run.producer";
+      facts.add(Point.of(language.say(key), language.list(tools)));
     }
     if (!exercise.notes().materials().isEmpty()) {
       facts.add(
@@ -216,27 +219,6 @@ public final class RunSheet {
     }
     blocks.add(new Words(List.of(exercise.opening())));
     return blocks;
-  }
-
-  /** The groups that so many people make, worked out. */
-  private Optional<String> groups(Exercise exercise) {
-    boolean pairs = exercise.steps().stream().anyMatch(step -> step.format() == Format.PAIRS);
-    Optional<Split> split =
-        exercise
-            .breakout()
-            .map(size -> size.split(agenda.people()))
-            .or(() -> pairs ? Optional.of(Split.pairs(agenda.people())) : Optional.empty());
-    return split.map(
-        s ->
-            s.larger() == 0
-                ? language.say("run.groups.even", s.groups(), s.smaller())
-                : language.say(
-                    "run.groups.uneven",
-                    s.groups(),
-                    s.groups() - s.larger(),
-                    s.smaller(),
-                    s.larger(),
-                    s.smaller() + 1));
   }
 
   /**

@@ -11,8 +11,10 @@ import org.arcwright.agenda.AgendaItem.Activity;
 import org.arcwright.brief.Brief;
 import org.arcwright.catalog.Catalog;
 import org.arcwright.catalog.Exercise;
+import org.arcwright.catalog.Format;
 import org.arcwright.catalog.Goal;
 import org.arcwright.catalog.Product;
+import org.arcwright.catalog.Split;
 import org.arcwright.catalog.Tool;
 import org.arcwright.cli.words.Hours;
 import org.arcwright.cli.words.Language;
@@ -69,6 +71,48 @@ public record Workshop(Agenda agenda, Brief brief, Catalog catalog, Language lan
       exercise(activity).ifPresent(exercise -> tools.addAll(exercise.in(agenda.mode()).tools()));
     }
     return List.copyOf(tools);
+  }
+
+  /** The exercises that cannot do without a tool, in order. */
+  public List<Activity> using(String tool) {
+    return agenda.activities().stream()
+        .filter(
+            activity ->
+                exercise(activity)
+                    .filter(known -> known.in(agenda.mode()).tools().contains(tool))
+                    .isPresent())
+        .toList();
+  }
+
+  /** The most groups or pairs that use a tool at the same time; 0 if none does. */
+  public int groupsAtOnce(String tool) {
+    return using(tool).stream()
+        .flatMap(activity -> exercise(activity).flatMap(this::groups).stream())
+        .mapToInt(Split::groups)
+        .max()
+        .orElse(0);
+  }
+
+  /** The small groups, or else the pairs, that so many people make in an exercise. */
+  public Optional<Split> groups(Exercise exercise) {
+    boolean pairs = exercise.steps().stream().anyMatch(step -> step.format() == Format.PAIRS);
+    return exercise
+        .breakout()
+        .map(size -> size.split(agenda.people()))
+        .or(() -> pairs ? Optional.of(Split.pairs(agenda.people())) : Optional.empty());
+  }
+
+  /** Groups in words, such as {@code 4 groups: 3 of 2 and 1 of 3}. */
+  public String split(Split split) {
+    return split.larger() == 0
+        ? language.say("groups.even", split.groups(), split.smaller())
+        : language.say(
+            "groups.uneven",
+            split.groups(),
+            split.groups() - split.larger(),
+            split.smaller(),
+            split.larger(),
+            split.smaller() + 1);
   }
 
   /** The goal, then the setting. */

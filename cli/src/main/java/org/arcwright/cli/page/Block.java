@@ -112,9 +112,15 @@ public sealed interface Block {
    * Room to write.
    *
    * @param label what to write there; may be empty
+   * @param more what it says beside, smaller; may be empty
    * @param lines how many
    */
-  record Room(String label, int lines) implements Block {}
+  record Room(String label, String more, int lines) implements Block {
+    /** Room with a label alone. */
+    public Room(String label, int lines) {
+      this(label, "", lines);
+    }
+  }
 
   /**
    * One point.
@@ -142,11 +148,22 @@ public sealed interface Block {
    * @param text what it says
    * @param more what it says below, smaller; may be empty
    * @param strong whether it is set off from its neighbours
+   * @param toFill whether somebody writes into it
    */
-  record Cell(String text, String more, boolean strong) {
+  record Cell(String text, String more, boolean strong, boolean toFill) {
+    /** A cell that is to be read. */
+    public Cell(String text, String more, boolean strong) {
+      this(text, more, strong, false);
+    }
+
     /** A cell with a text alone. */
     public static Cell of(String text) {
       return new Cell(text, "", false);
+    }
+
+    /** An empty cell in which there is room to write. */
+    public static Cell empty() {
+      return new Cell("", "", false, true);
     }
 
     /** A cell with a second text below. */

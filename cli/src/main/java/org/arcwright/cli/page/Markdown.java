@@ -126,7 +126,8 @@ public final class Markdown {
 
   private void room(Room room) {
     if (!room.label().isEmpty()) {
-      line(escaped(room.label()));
+      String more = room.more().isEmpty() ? "" : " (" + escaped(room.more()) + ")";
+      line(escaped(room.label()) + more);
       gap();
     }
     line(String.join("\n\n", Collections.nCopies(room.lines(), "\\_".repeat(40))));

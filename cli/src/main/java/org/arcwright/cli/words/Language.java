@@ -104,6 +104,11 @@ public final class Language {
                 });
   }
 
+  /** Whether there is such a sentence. */
+  public boolean knows(String key) {
+    return bundle.containsKey(key);
+  }
+
   /** A word of the trade; {@code family} is what it is one of, such as {@code kind}. */
   public String name(String family, Word word) {
     return say(family + "." + word.word());
