@@ -14,6 +14,8 @@ import java.util.concurrent.Callable;
 import org.arcwright.catalog.Catalog;
 import org.arcwright.cli.handout.Bundle;
 import org.arcwright.cli.handout.Workshop;
+import org.arcwright.standin.StandInFinder;
+import org.arcwright.standin.StandIns;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Mixin;
@@ -75,11 +77,14 @@ final class PrepareCommand implements Callable<Integer> {
     Set<ZoneId> all = new LinkedHashSet<>(workshop.brief().zones());
     all.addAll(zones);
     workshop.agenda().start().ifPresent(start -> all.remove(start.getZone()));
+    StandIns standIns =
+        read.asking(() -> StandInFinder.of(catalog).find(workshop.agenda(), workshop.brief()));
     Map<String, String> files =
         pages.writing(
             writer ->
                 Bundle.of(
                     workshop,
+                    standIns,
                     writer,
                     List.copyOf(all),
                     eachItem,

@@ -62,7 +62,7 @@ class PrepareCommandTest {
 
     try (Stream<Path> files = Files.list(out)) {
       List<Path> pages = files.filter(file -> file.toString().endsWith(".html")).toList();
-      assertThat(pages).hasSize(9);
+      assertThat(pages).hasSize(10);
       for (Path file : pages) {
         Document page = Jsoup.parse(Files.readString(file));
         assertThat(page.select("meta[http-equiv=Content-Security-Policy]").attr("content"))

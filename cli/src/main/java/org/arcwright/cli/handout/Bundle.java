@@ -16,6 +16,7 @@ import org.arcwright.cli.page.Markdown;
 import org.arcwright.cli.page.Pages;
 import org.arcwright.cli.page.Sheet;
 import org.arcwright.cli.words.Language;
+import org.arcwright.standin.StandIns;
 
 /** All handouts of a workshop as files, with a page that leads to each. */
 public final class Bundle {
@@ -40,6 +41,7 @@ public final class Bundle {
   /**
    * The files by name.
    *
+   * @param standIns what takes the place of what fails
    * @param zones in which people are
    * @param items whether the calendar has an event for each item
    * @param now when they are written
@@ -47,15 +49,17 @@ public final class Bundle {
    */
   public static Map<String, String> of(
       Workshop workshop,
+      StandIns standIns,
       Pages pages,
       List<ZoneId> zones,
       boolean items,
       Instant now,
       Function<String, Optional<String>> before) {
-    return new Bundle(workshop, pages).files(zones, items, now, before);
+    return new Bundle(workshop, pages).files(standIns, zones, items, now, before);
   }
 
   private Map<String, String> files(
+      StandIns standIns,
       List<ZoneId> zones,
       boolean items,
       Instant now,
@@ -74,7 +78,12 @@ public final class Bundle {
     CalendarFile.of(workshop, items, now, before.apply(CALENDAR))
         .ifPresent(file -> calendar(CALENDAR, "index.calendar", "index.calendar.what", file));
     part("send");
-    add("run-sheet", "run", RunSheet.of(workshop), RunSheet.html(workshop, pages));
+    add(
+        "run-sheet",
+        "run",
+        RunSheet.of(workshop, standIns),
+        RunSheet.html(workshop, standIns, pages));
+    add("stand-ins", "standins", StandInSheet.of(workshop, standIns));
     part("day");
     Sheet index =
         new Sheet(workshop.agenda().title(), language.say("index.kicker"), workshop.facts(), parts);

@@ -2,6 +2,7 @@ package org.arcwright.cli.handout;
 
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -28,6 +29,9 @@ import org.arcwright.cli.page.Sheet;
 import org.arcwright.cli.picture.ArcPicture;
 import org.arcwright.cli.picture.ArcPicture.Size;
 import org.arcwright.cli.words.Language;
+import org.arcwright.standin.StandIns;
+import org.arcwright.standin.Swap;
+import org.arcwright.standin.ToolLoss;
 
 /**
  * What the facilitator runs the day from: times, words to begin with, steps with their minutes for
@@ -37,6 +41,7 @@ public final class RunSheet {
   private static final String TEMPLATE = "run-sheet.ftlh";
 
   private final Workshop workshop;
+  private final StandIns standIns;
   private final Language language;
   private final Agenda agenda;
 
@@ -71,15 +76,16 @@ public final class RunSheet {
    */
   public record Timed(String label, String text, long seconds) {}
 
-  private RunSheet(Workshop workshop) {
+  private RunSheet(Workshop workshop, StandIns standIns) {
     this.workshop = workshop;
+    this.standIns = standIns;
     this.language = workshop.language();
     this.agenda = workshop.agenda();
   }
 
   /** The sheet for paper and for Markdown. */
-  public static Sheet of(Workshop workshop) {
-    RunSheet run = new RunSheet(workshop);
+  public static Sheet of(Workshop workshop, StandIns standIns) {
+    RunSheet run = new RunSheet(workshop, standIns);
     List<Block> blocks = new ArrayList<>();
     for (Item item : run.items()) {
       List<Block> content = new ArrayList<>(item.before());
@@ -96,8 +102,8 @@ public final class RunSheet {
   }
 
   /** The page that knows the clock. */
-  public static String html(Workshop workshop, Pages pages) {
-    RunSheet run = new RunSheet(workshop);
+  public static String html(Workshop workshop, StandIns standIns, Pages pages) {
+    RunSheet run = new RunSheet(workshop, standIns);
     Map<String, Object> more =
         Map.of(
             "items",
@@ -183,12 +189,12 @@ public final class RunSheet {
         title,
         activity,
         index,
-        before(activity, exercise),
-        steps(activity, exercise),
+        before(activity, exercise, index),
+        steps(workshop, exercise, activity.length()),
         after(exercise));
   }
 
-  private List<Block> before(Activity activity, Exercise exercise) {
+  private List<Block> before(Activity activity, Exercise exercise, int index) {
     List<Block> blocks = new ArrayList<>();
     blocks.add(new Block.Text(exercise.purpose()));
     List<Point> facts = new ArrayList<>();
@@ -209,33 +215,52 @@ public final class RunSheet {
       facts.add(
           Point.of(language.say("run.ready"), String.join(". ", exercise.notes().materials())));
     }
+    standIns(index).forEach(facts::add);
     facts.add(Point.of(language.say("run.here"), exercise.in(agenda.mode()).adaptation()));
     blocks.add(new Facts(facts));
-    List<String> cautions = exercise.cautions(agenda.mode());
-    if (!cautions.isEmpty()) {
-      String out =
-          exercise.optOut(agenda.mode()).map(o -> " " + language.say("care.opt-out", o)).orElse("");
-      blocks.add(new Block.Note(language.say("care.title"), String.join(" ", cautions) + out));
-    }
+    Care.note(workshop, exercise).ifPresent(blocks::add);
     blocks.add(new Words(List.of(exercise.opening())));
     return blocks;
+  }
+
+  /** What to do instead, and without which tools. */
+  private List<Point> standIns(int place) {
+    Map<String, List<String>> without = new LinkedHashMap<>();
+    for (ToolLoss loss : standIns.tools()) {
+      for (Swap swap : loss.swaps()) {
+        if (swap.place() == place && swap.standIn().isPresent()) {
+          without
+              .computeIfAbsent(swap.standIn().get().title(), title -> new ArrayList<>())
+              .add(workshop.tool(loss.tool()));
+        }
+      }
+    }
+    List<String> said = new ArrayList<>();
+    without.forEach(
+        (title, tools) ->
+            said.add(language.say("run.stand-in.for", title, language.any(tools))));
+    return said.isEmpty()
+        ? List.of()
+        : List.of(Point.of(language.say("run.stand-in"), String.join(" ", said)));
   }
 
   /**
    * The steps in half minutes, stretched or squeezed to the time that the agenda gives; rounding
    * never loses any of it.
    */
-  private List<Timed> steps(Activity activity, Exercise exercise) {
+  static List<Timed> steps(Workshop workshop, Exercise exercise, Duration length) {
+    int people = workshop.agenda().people();
+    Language language = workshop.language();
     double all = 0;
     for (Step step : exercise.steps()) {
-      all += seconds(step, exercise);
+      all += seconds(step, exercise, people);
     }
     List<Timed> timed = new ArrayList<>();
     double sofar = 0;
     long before = 0;
     for (Step step : exercise.steps()) {
-      sofar += seconds(step, exercise);
-      long until = all == 0 ? 0 : Math.round(activity.length().toSeconds() * sofar / all / 30) * 30;
+      sofar += seconds(step, exercise, people);
+      long until = all == 0 ? 0 : Math.round(length.toSeconds() * sofar / all / 30) * 30;
       String label =
           language.say(
               "run.step",
@@ -248,9 +273,9 @@ public final class RunSheet {
     return timed;
   }
 
-  private double seconds(Step step, Exercise exercise) {
+  private static double seconds(Step step, Exercise exercise, int people) {
     Duration typical = step.minutes().typical();
-    return (double) typical.toSeconds() * step.times(agenda.people(), exercise.breakout());
+    return (double) typical.toSeconds() * step.times(people, exercise.breakout());
   }
 
   private List<Block> after(Exercise exercise) {

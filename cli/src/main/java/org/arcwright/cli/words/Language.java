@@ -156,9 +156,18 @@ public final class Language {
 
   /** {@code a}, {@code a and b}, {@code a, b and c}. */
   public String list(List<String> words) {
+    return joined(words, "list.last");
+  }
+
+  /** {@code a}, {@code a or b}, {@code a, b or c}. */
+  public String any(List<String> words) {
+    return joined(words, "list.any");
+  }
+
+  private String joined(List<String> words, String last) {
     String text = "";
     for (int i = 0; i < words.size(); i++) {
-      String key = i == words.size() - 1 ? "list.last" : "list.more";
+      String key = i == words.size() - 1 ? last : "list.more";
       text = i == 0 ? words.get(i) : say(key, text, words.get(i));
     }
     return text;
