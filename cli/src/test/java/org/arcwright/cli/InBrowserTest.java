@@ -1,0 +1,206 @@
+package org.arcwright.cli;
+
+import static java.nio.charset.StandardCharsets.ISO_8859_1;
+import static java.nio.charset.StandardCharsets.UTF_8;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.FieldSource;
+
+/** All pages of six workshops in a real browser. Without one the tests are skipped. */
+@Timeout(120)
+class InBrowserTest {
+  static final List<String> BRIEFS =
+      List.of(
+          "first-winter",
+          "move-risks",
+          "new-crew",
+          "next-service",
+          "open-day-ideas",
+          "repair-year");
+
+  private static final Path EXAMPLES = Path.of("../examples/briefs");
+
+  /** Where text stands on A4 and on Letter, between margins of 15 mm, at 96 pixels an inch. */
+  private static final List<Integer> PRINTED = List.of(680, 702);
+
+  private static final int PHONE = 390;
+  private static final Pattern SHEET_OF_PAPER = Pattern.compile("/Type\\s*/Page\\b");
+
+  @TempDir static Path folder;
+  private static Optional<Browser> browser = Optional.empty();
+
+  @BeforeAll
+  static void start() throws IOException {
+    Optional<Path> program = Browser.installed();
+    assumeTrue(program.isPresent(), "no Chromium is installed, so no page is opened in one");
+    browser = Optional.of(Browser.start(program.get()));
+    for (String brief : BRIEFS) {
+      prepare(brief);
+    }
+  }
+
+  private static void prepare(String brief) {
+    Path agenda = folder.resolve(brief + ".json");
+    Path yaml = EXAMPLES.resolve(brief + ".yaml");
+    succeed("compose", yaml, "--out", agenda);
+    succeed("compose", yaml, "--out", folder.resolve(brief + ".html"));
+    succeed("prepare", agenda, "--zone", "Asia/Kolkata", "--out", folder.resolve(brief));
+    if (brief.equals("next-service")) {
+      succeed("compose", yaml, "--options", "3", "--out", folder.resolve("options.html"));
+    }
+  }
+
+  private static void succeed(Object... words) {
+    Run run = Run.of(words);
+    assertThat(run.code()).as(run.err()).isZero();
+  }
+
+  @AfterAll
+  static void stop() {
+    browser.ifPresent(Browser::close);
+  }
+
+  private static Tab tab() {
+    return browser.orElseThrow().tab();
+  }
+
+  private static List<Path> pages(String brief) throws IOException {
+    try (Stream<Path> files = Files.list(folder.resolve(brief))) {
+      return Stream.of(
+              files.filter(file -> file.toString().endsWith(".html")).sorted(),
+              Stream.of(folder.resolve(brief + ".html")),
+              Stream.of(folder.resolve("options.html")).filter(x -> brief.equals("next-service")))
+          .flatMap(paths -> paths)
+          .toList();
+    }
+  }
+
+  /** The checker is axe-core, which knows the success criteria of WCAG 2.2 that can be computed. */
+  @ParameterizedTest
+  @FieldSource("BRIEFS")
+  void nobodyIsKeptOut(String brief) throws IOException {
+    String axe = checker();
+    Tab tab = tab();
+    tab.look("screen", "light");
+    for (Path page : pages(brief)) {
+      tab.open(page);
+      tab.text(axe + ";''");
+      assertThat(violations(tab, "")).as("%s", page).isEqualTo("[]");
+    }
+  }
+
+  @Test
+  void nobodyIsKeptOutInTheDark() throws IOException {
+    String axe = checker();
+    Tab tab = tab();
+    tab.look("screen", "dark");
+    for (Path page : pages("next-service")) {
+      tab.open(page);
+      tab.text(axe + ";''");
+      assertThat(violations(tab, "runOnly: ['color-contrast'], ")).as("%s", page).isEqualTo("[]");
+    }
+  }
+
+  private static String checker() throws IOException {
+    try (InputStream in = InBrowserTest.class.getResourceAsStream("/axe.min.js")) {
+      return new String(in.readAllBytes(), UTF_8);
+    }
+  }
+
+  private static String violations(Tab tab, String options) {
+    return tab.text(
+        "axe.run(document, {%sresultTypes: ['violations']}).then(r => JSON.stringify(r.violations.map(v => [v.id, v.help, v.nodes.map(n => n.html)])))"
+            .formatted(options));
+  }
+
+  @ParameterizedTest
+  @FieldSource("BRIEFS")
+  void aPageAsksForNothingButItselfAndNothingGoesWrongInIt(String brief) throws IOException {
+    Tab tab = tab();
+    for (Path page : pages(brief)) {
+      tab.open(page);
+      assertThat(tab.requests()).containsExactly(page.toUri().toString());
+      assertThat(tab.complaints()).isEmpty();
+    }
+  }
+
+  @Test
+  void thePolicyStopsWhatSomebodyMightSmuggleIn() {
+    Tab tab = tab();
+    tab.open(folder.resolve("next-service/run-sheet.html"));
+
+    assertThat(
+            tab.text(
+                """
+                new Promise(done => {
+                  const stopped = [];
+                  document.addEventListener("securitypolicyviolation", event => {
+                    stopped.push(event.effectiveDirective);
+                    if (stopped.length === 3) done(stopped.sort().join(" "));
+                  });
+                  const picture = new Image();
+                  picture.src = "https://elsewhere.example/x.png";
+                  const script = document.createElement("script");
+                  script.textContent = "document.title = 'smuggled'";
+                  document.body.append(picture, script);
+                  fetch("https://elsewhere.example/").catch(() => {});
+                })
+                """))
+        .isEqualTo("connect-src img-src script-src-elem");
+    assertThat(tab.text("document.title")).doesNotContain("smuggled");
+  }
+
+  @ParameterizedTest
+  @FieldSource("BRIEFS")
+  void nothingIsCutOffOnATelephoneOrOnPaper(String brief) throws IOException {
+    Tab tab = tab();
+    for (Path page : pages(brief)) {
+      tab.look("screen", "light");
+      tab.size(PHONE, 844);
+      tab.open(page);
+      assertThat(width(tab)).as("%s on a telephone", page).isLessThanOrEqualTo(PHONE);
+      tab.look("print", "light");
+      for (int wide : PRINTED) {
+        tab.size(wide, 900);
+        assertThat(width(tab)).as("%s on paper", page).isLessThanOrEqualTo(wide);
+      }
+    }
+  }
+
+  private static int width(Tab tab) {
+    return Integer.parseInt(tab.text("String(document.documentElement.scrollWidth)"));
+  }
+
+  /** ISO 216 has A4 at 210 by 297 mm; ANSI/ASME Y14.1 has Letter at 8.5 by 11 inches. */
+  @Test
+  void aPageIsPrintedOnPaperOfEitherSize() throws IOException {
+    Tab tab = tab();
+    for (Path page : pages("next-service")) {
+      tab.open(page);
+      assertPaper(page, tab.pdf(210 / 25.4, 297 / 25.4), "595", "842");
+      assertPaper(page, tab.pdf(8.5, 11), "612", "792");
+    }
+  }
+
+  private static void assertPaper(Path page, byte[] pdf, String width, String height) {
+    String text = new String(pdf, ISO_8859_1);
+    assertThat(text).as("%s", page).startsWith("%PDF-");
+    assertThat(text).as("%s", page).containsPattern("/MediaBox \\[0 0 " + width + "[0-9.]* " + height);
+    assertThat(SHEET_OF_PAPER.matcher(text).results().count()).as("%s", page).isBetween(1L, 12L);
+  }
+}
