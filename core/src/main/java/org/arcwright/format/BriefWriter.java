@@ -40,7 +40,8 @@ final class BriefWriter {
     Times.putStart(branch, brief.start());
     branch
         .putSome("zones", brief.zones().stream().map(ZoneId::getId).toList())
-        .putSome("tools", brief.tools()).put("rhythm", tree(brief.rhythm()));
+        .putSome("tools", brief.tools())
+        .put("rhythm", tree(brief.rhythm()));
     if (!brief.meals().isEmpty()) {
       branch.put("meals", Branch.list(brief.meals(), BriefWriter::tree));
     }

@@ -44,6 +44,7 @@ import org.arcwright.compose.instance.Instance;
 /** Values of the model as wild as their constructors allow. */
 final class Samples {
   private static final List<ZoneId> ZONES = List.of(ZoneId.of("Asia/Kolkata"), ZoneId.of("-03:00"));
+
   private Samples() {}
 
   /** Texts that YAML and JSON could take for something else. */

@@ -34,6 +34,8 @@ public final class BoardPlan {
 
   private static final Set<String> SHEETS = Set.of("flipchart", "notes", "paper");
 
+  private static final String FIELD = "field";
+
   /** While ideas are sought: common practice, no source. */
   private static final int NOTES_EACH = 5;
 
@@ -116,7 +118,7 @@ public final class BoardPlan {
                 number,
                 surface.get(),
                 takes,
-                holds(exercise, SHEETS.contains(surface.get()) ? "sheet" : "field"),
+                holds(exercise, SHEETS.contains(surface.get()) ? "sheet" : FIELD),
                 exercise.notes().materials()));
       }
       for (String product : exercise.yields()) {
@@ -156,7 +158,7 @@ public final class BoardPlan {
     } else {
       holds.add(language.say("board.all." + form, people));
     }
-    if (exercise.kind() == Kind.DIVERGENT) {
+    if (exercise.kind() == Kind.DIVERGENT && form.equals(FIELD)) {
       holds.add(language.say("board.notes", NOTES_EACH * people));
     }
     return holds;

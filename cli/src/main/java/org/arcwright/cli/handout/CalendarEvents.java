@@ -8,6 +8,7 @@ import biweekly.component.VEvent;
 import biweekly.component.VTimezone;
 import biweekly.io.TimezoneAssignment;
 import biweekly.property.DateEnd;
+import biweekly.property.DateOrDateTimeProperty;
 import biweekly.property.DateStart;
 import biweekly.property.Transparency;
 import biweekly.util.DateTimeComponents;
@@ -21,7 +22,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TimeZone;
 import java.util.UUID;
-import org.arcwright.brief.Brief;
 
 /**
  * The events of a calendar file (RFC 5545). An event keeps its UID whatever becomes of its time or
@@ -30,41 +30,42 @@ import org.arcwright.brief.Brief;
 final class CalendarEvents {
   private final ICalendar calendar = new ICalendar();
   private final Instant stamp;
-  private final Brief brief;
+  private final String whose;
   private final Map<String, VEvent> earlier = new HashMap<>();
 
   /**
    * No events yet.
    *
-   * @param brief whose title and goal tell its events from those of others
-   * @param from when the first of them starts, in the zone of them all
-   * @param to when the last of them ends
+   * @param whose what tells its events from those of others, such as the workshop's title
    * @param stamp when the file is written
    * @param before what the earlier file said, if there is one
    */
-  CalendarEvents(
-      Brief brief, ZonedDateTime from, ZonedDateTime to, Instant stamp, Optional<String> before) {
-    this.brief = brief;
+  CalendarEvents(String whose, Instant stamp, Optional<String> before) {
+    this.whose = whose;
     this.stamp = stamp;
     calendar.setProductId("-//Arcwright//EN");
-    VTimezone zone = Zones.of(from, to);
-    calendar
-        .getTimezoneInfo()
-        .setDefaultTimezone(new TimezoneAssignment(TimeZone.getTimeZone(from.getZone()), zone));
     before.map(text -> Biweekly.parse(text).first()).stream()
         .flatMap(file -> file.getEvents().stream())
         .filter(event -> event.getUid() != null)
         .forEach(event -> earlier.put(event.getUid().getValue(), event));
   }
 
-  /** The UID of what the word names among this brief's events. */
+  /** The UID of what the word names among these events. */
   String uid(String word) {
-    String whose = brief.title() + "\n" + brief.goal() + "\n" + word;
-    return UUID.nameUUIDFromBytes(whose.getBytes(UTF_8)).toString();
+    return UUID.nameUUIDFromBytes((whose + "\n" + word).getBytes(UTF_8)).toString();
   }
 
-  /** Adds an event from one time to another; {@code more} may be empty. */
+  /**
+   * Adds an event from one time to another; {@code more} may be empty. All such events are in the
+   * zone of the first, and within its hours or near them.
+   */
   VEvent add(String word, String title, String more, ZonedDateTime from, ZonedDateTime to) {
+    if (calendar.getTimezoneInfo().getDefaultTimezone() == null) {
+      VTimezone zone = Zones.of(from, to);
+      calendar
+          .getTimezoneInfo()
+          .setDefaultTimezone(new TimezoneAssignment(TimeZone.getTimeZone(from.getZone()), zone));
+    }
     VEvent event = event(word, title, more);
     event.setDateStart(Date.from(from.toInstant()), true);
     event.setDateEnd(Date.from(to.toInstant()), true);
@@ -108,16 +109,20 @@ final class CalendarEvents {
   }
 
   private static boolean same(VEvent one, VEvent other) {
-    return one.getDateStart() != null
-        && one.getDateEnd() != null
-        && one.getSummary() != null
-        && one.getDateStart().getValue().getTime() == other.getDateStart().getValue().getTime()
-        && one.getDateEnd().getValue().getTime() == other.getDateEnd().getValue().getTime()
-        && one.getSummary().getValue().equals(other.getSummary().getValue());
+    return one.getSummary() != null
+        && one.getSummary().getValue().equals(other.getSummary().getValue())
+        && same(one.getDateStart(), other.getDateStart())
+        && same(one.getDateEnd(), other.getDateEnd());
   }
 
-  /** The file. */
-  String write() {
-    return Folding.anew(Biweekly.write(calendar).go());
+  private static boolean same(DateOrDateTimeProperty one, DateOrDateTimeProperty other) {
+    return one != null && one.getValue().getTime() == other.getValue().getTime();
+  }
+
+  /** The file; none if nothing was added. */
+  Optional<String> write() {
+    return calendar.getEvents().isEmpty()
+        ? Optional.empty()
+        : Optional.of(Folding.anew(Biweekly.write(calendar).go()));
   }
 }

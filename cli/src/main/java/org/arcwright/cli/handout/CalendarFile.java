@@ -21,10 +21,10 @@ public final class CalendarFile {
    */
   public static Optional<String> of(
       Workshop workshop, boolean items, Instant stamp, Optional<String> before) {
-    return workshop.agenda().start().map(start -> write(workshop, start, items, stamp, before));
+    return workshop.agenda().start().flatMap(start -> write(workshop, start, items, stamp, before));
   }
 
-  private static String write(
+  private static Optional<String> write(
       Workshop workshop,
       ZonedDateTime start,
       boolean items,
@@ -32,7 +32,7 @@ public final class CalendarFile {
       Optional<String> before) {
     Agenda agenda = workshop.agenda();
     ZonedDateTime end = start.plus(agenda.cap());
-    CalendarEvents events = new CalendarEvents(workshop.brief(), start, end, stamp, before);
+    CalendarEvents events = new CalendarEvents(workshop.whose(), stamp, before);
     events.add("", agenda.title(), String.join(", ", workshop.facts()), start, end);
     if (items) {
       for (Activity activity : agenda.activities()) {

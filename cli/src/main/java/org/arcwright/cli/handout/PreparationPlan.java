@@ -58,9 +58,13 @@ public final class PreparationPlan {
   private static List<Task> tasks(Mode mode) {
     List<Task> tasks = new ArrayList<>();
     for (Task task : Task.values()) {
-      if (task.where == Where.EVERYWHERE
-          || task.where == Where.SCREENS && mode != Mode.IN_PERSON
-          || task.where == Where.ROOM && mode != Mode.REMOTE) {
+      boolean wanted =
+          switch (task.where) {
+            case EVERYWHERE -> true;
+            case SCREENS -> mode != Mode.IN_PERSON;
+            case ROOM -> mode != Mode.REMOTE;
+          };
+      if (wanted) {
         tasks.add(task);
       }
     }
@@ -109,15 +113,14 @@ public final class PreparationPlan {
    */
   public static Optional<String> calendar(
       Workshop workshop, Instant stamp, Optional<String> before) {
-    return workshop.agenda().start().map(start -> write(workshop, start, stamp, before));
+    return workshop.agenda().start().flatMap(start -> write(workshop, start, stamp, before));
   }
 
-  private static String write(
+  private static Optional<String> write(
       Workshop workshop, ZonedDateTime start, Instant stamp, Optional<String> before) {
     Language language = workshop.language();
     CalendarEvents events =
-        new CalendarEvents(
-            workshop.brief(), start, start.plus(workshop.agenda().cap()), stamp, before);
+        new CalendarEvents(workshop.whose(), stamp, before);
     for (Task task : tasks(workshop.agenda().mode())) {
       Duration length = Duration.ofMinutes(task.minutes);
       String word = "plan:" + task.key;

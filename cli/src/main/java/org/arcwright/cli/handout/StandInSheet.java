@@ -14,6 +14,7 @@ import org.arcwright.cli.page.Block.Cell;
 import org.arcwright.cli.page.Block.Part;
 import org.arcwright.cli.page.Block.Point;
 import org.arcwright.cli.page.Block.Points;
+import org.arcwright.cli.page.Block.Room;
 import org.arcwright.cli.page.Block.Steps;
 import org.arcwright.cli.page.Block.Table;
 import org.arcwright.cli.page.Block.Text;
@@ -54,7 +55,11 @@ public final class StandInSheet {
     blocks.add(new Text(language.say("standins.lead")));
     for (ToolLoss loss : standIns.tools()) {
       String title = language.say("standins.fails", workshop.tool(loss.tool()));
-      blocks.add(Part.of("tool-" + loss.tool(), title, swaps(title, loss.swaps())));
+      Block what =
+          loss.covered() == 0
+              ? new Room(language.say("standins.second-way"), 2)
+              : swaps(title, loss.swaps());
+      blocks.add(Part.of("tool-" + loss.tool(), title, what));
     }
     if (!standIns.leaningOnNothing().isEmpty()) {
       List<String> safe =
@@ -146,7 +151,7 @@ public final class StandInSheet {
       if (!turnout.always()) {
         List<String> counts =
             turnout.impossible().stream().map(count -> language.say("number", count)).toList();
-        String when = language.say("standins.fewer.when", language.list(counts));
+        String when = language.say("standins.fewer.when", language.any(counts));
         rows.add(row(activity(turnout.place()), when, turnout.standIn()));
       }
     }

@@ -33,6 +33,11 @@ public record Workshop(Agenda agenda, Brief brief, Catalog catalog, Language lan
     return new Hours(agenda.start(), language);
   }
 
+  /** What tells this workshop's events in a calendar from those of others, whenever it is. */
+  String whose() {
+    return brief.title() + "\n" + brief.goal();
+  }
+
   /** The exercise of an activity; none for an own item. */
   public Optional<Exercise> exercise(Activity activity) {
     return catalog.exercise(activity.exercise());
