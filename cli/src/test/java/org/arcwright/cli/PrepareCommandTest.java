@@ -10,8 +10,11 @@ import java.io.StringReader;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.ZonedDateTime;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Matcher;
 import java.util.stream.Stream;
 import net.fortuna.ical4j.data.CalendarBuilder;
 import net.fortuna.ical4j.model.Calendar;
@@ -21,6 +24,8 @@ import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Everything a facilitator hands out, as it comes from the command line. */
 class PrepareCommandTest {
@@ -146,6 +151,67 @@ class PrepareCommandTest {
 
   private static VEvent event(Path out) throws IOException {
     return Biweekly.parse(Files.readString(out.resolve("agenda.ics"))).first().getEvents().get(0);
+  }
+
+  /** Tasks are days from Monday to Friday that leave the day free; 2 March 2027 is a Tuesday. */
+  @Test
+  void twoParsersReadTheSameTasksOnWorkingDaysBeforeTheDay() throws Exception {
+    Path out = handouts("Ideas", "2027-03-02 09:00", "Asia/Kolkata");
+    String text = Files.readString(out.resolve("plan.ics"));
+
+    List<VEvent> tasks = Biweekly.parse(text).first().getEvents();
+    Calendar other = new CalendarBuilder().build(new StringReader(text));
+    assertThat(tasks).hasSizeGreaterThan(5);
+    List<LocalDate> days = new ArrayList<>();
+    for (int i = 0; i < tasks.size() - 1; i++) {
+      var same =
+          (net.fortuna.ical4j.model.component.VEvent) other.getComponents(Component.VEVENT).get(i);
+      LocalDate day = (LocalDate) same.getDateTimeStart().getDate();
+      assertThat(tasks.get(i).getDateStart().getValue().getRawComponents().toString())
+          .startsWith(day.toString());
+      assertThat(tasks.get(i).getTransparency().isTransparent()).isTrue();
+      days.add(day);
+    }
+    assertThat(days)
+        .isSorted()
+        .allMatch(day -> day.isBefore(LocalDate.of(2027, 3, 2)))
+        .noneMatch(day -> day.getDayOfWeek().getValue() > 5)
+        .contains(LocalDate.of(2027, 3, 1));
+    VEvent last = tasks.get(tasks.size() - 1);
+    assertThat(last.getDateEnd().getValue().toInstant())
+        .isEqualTo(Instant.parse("2027-03-02T03:30:00Z"));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"../../x", "/etc/passwd", "..", "a b", "<script>"})
+  void anIdThatIsNoneIsRefusedAndNothingIsWritten(String id) throws IOException {
+    handouts("Ideas", "2027-03-02 09:00", "Europe/Vienna");
+    Path agenda = folder.resolve("a.json");
+    String text = Files.readString(agenda);
+    Files.writeString(
+        agenda,
+        text.replaceFirst("(\"exercise\": *\")[^\"]*", "$1" + Matcher.quoteReplacement(id)));
+
+    Run refused = Run.of("prepare", agenda, "--out", folder.resolve("other"));
+
+    assertThat(refused.code()).isEqualTo(2);
+    assertThat(refused.err()).contains("a.json:");
+    assertThat(folder.resolve("other")).doesNotExist();
+  }
+
+  @Test
+  void aTitleOfTenThousandCharactersIsRefusedWithItsPlace() throws IOException {
+    String title = "x".repeat(10_000);
+    Path brief =
+        Files.writeString(
+            folder.resolve("b.yaml"),
+            BRIEF.formatted(title, "2027-03-02 09:00", "Europe/Vienna"));
+
+    Run refused = Run.of("compose", brief, "--out", folder.resolve("a.json"));
+
+    assertThat(refused.code()).isEqualTo(2);
+    assertThat(refused.err()).contains("b.yaml:1:8: title").hasSizeLessThan(1000);
+    assertThat(folder.resolve("a.json")).doesNotExist();
   }
 
   @Test

@@ -1,0 +1,120 @@
+package org.arcwright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What stands in the handouts follows from brief, agenda and catalog. */
+class HandoutsTest {
+  private static final String IN_PERSON =
+      """
+      title: The crew meets
+      goal: start-a-team
+      people: {count: 7, acquainted: strangers}
+      mode: in-person
+      cap: 4h
+      start: 2027-05-04 13:00
+      zone: Europe/Vienna
+      """;
+
+  @TempDir Path folder;
+
+  private Path handouts(String brief) throws IOException {
+    Path agenda = folder.resolve("agenda.json");
+    Run composed = Run.of("compose", Briefs.write(folder, brief), "--out", agenda);
+    assertThat(composed.code()).as(composed.err()).isZero();
+    Run prepared = Run.of("prepare", agenda, "--out", folder.resolve("out"));
+    assertThat(prepared.code()).as(prepared.err()).isZero();
+    return folder.resolve("out");
+  }
+
+  private static String text(Path out, String name) throws IOException {
+    return Files.readString(out.resolve(name));
+  }
+
+  @Test
+  void theSponsorIsAskedWhatTheBriefLeavesOpenAndNothingElse() throws IOException {
+    String silent = text(handouts(Briefs.SHORT), "sponsor-call.md");
+    String outspoken =
+        text(
+            handouts(
+                Briefs.SHORT.replace("people: 5", "people: {count: 5, acquainted: colleagues, openness: 1}")
+                    + "zones: [Asia/Kolkata]\ntools: [call, breakouts, board, chat, document]\nbuffer: 20%\n"),
+            "sponsor-call.md");
+
+    for (String line : List.of("people: acquainted", "people: openness", "zones", "tools", "buffer")) {
+      assertThat(silent).contains("(brief: " + line + ")");
+      assertThat(outspoken)
+          .as(line)
+          .doesNotContain("We took: some", "(brief: zones)", "(brief: tools)", "(brief: buffer)");
+    }
+  }
+
+  @Test
+  void theSponsorIsAskedAboutWhatIsOdd() throws IOException {
+    assertThat(text(handouts(Briefs.SHORT + "buffer: 5%\n"), "sponsor-call.md"))
+        .contains("What struck us in the brief", "5%: discussions run over");
+  }
+
+  @Test
+  void peopleReadTheHoursOfTheirOwnZones() throws IOException {
+    Document page =
+        Jsoup.parse(
+            text(handouts(Briefs.SHORT + "zones: [Asia/Kolkata, Europe/Lisbon]\n"), "participants.html"));
+
+    assertThat(page.select("thead th").eachText()).containsExactly("Vienna", "Kolkata", "Lisbon", "What");
+    assertThat(page.select("tbody tr").first().children().eachText())
+        .element(1)
+        .asString()
+        .startsWith("13:30");
+  }
+
+  @Test
+  void materialsAreCountedForSoManyPeople() throws IOException {
+    String list = text(handouts(IN_PERSON), "materials.md");
+
+    assertThat(list).contains("Worked out for 7 people", "| Name tags | 9 |", "| Printed agendas | 7 |");
+  }
+
+  @Test
+  void everyToolIsTriedOnEveryKindOfDeviceAndWhatIsInTheRoomOnce() throws IOException {
+    Document remote = Jsoup.parse(text(handouts(Briefs.SHORT), "tool-test.html"));
+    assertThat(remote.select("section h2").eachText()).contains("Call");
+    assertThat(remote.select("section#tool-call tbody tr")).hasSize(5);
+    Document room = Jsoup.parse(text(handouts(IN_PERSON), "tool-test.html"));
+    assertThat(room.select("section h2").eachText()).containsExactly("In the room");
+  }
+
+  /** The picture shows nothing that its table and its description do not say. */
+  @Test
+  void theBoardPlanDrawsAnArrowForWhatIsCarriedOver() throws IOException {
+    Document page = Jsoup.parse(text(handouts(Briefs.SHORT), "board-plan.html"));
+    String said = page.select("svg > desc").text();
+
+    assertThat(page.select("svg > rect.arc-line"))
+        .hasSameSizeAs(page.select("table tbody tr"));
+    assertThat(said).contains("open from the start", "covered until");
+    assertThat(page.select("svg > circle").size())
+        .isEqualTo((int) said.lines().flatMap(l -> List.of(l.split("An arrow carries", -1)).stream()).count() - 1);
+  }
+
+  @Test
+  void whatStandsInForAnExerciseStandsInTheRunSheetAndInFullBesideIt() throws IOException {
+    Path out = handouts(Briefs.SHORT);
+    Document page = Jsoup.parse(text(out, "stand-ins.html"));
+
+    assertThat(text(out, "run-sheet.md")).contains("**Stand-in:**");
+    assertThat(page.select("section#in-full > section")).isNotEmpty();
+    for (var standIn : page.select("section#in-full > section")) {
+      assertThat(standIn.select("blockquote")).isNotEmpty();
+      assertThat(standIn.select("ol > li")).isNotEmpty();
+    }
+  }
+}

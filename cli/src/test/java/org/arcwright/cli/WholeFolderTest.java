@@ -1,0 +1,57 @@
+package org.arcwright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** A folder is written whole or not at all, and nothing outside it ever. */
+class WholeFolderTest {
+  @TempDir Path place;
+
+  private Path out;
+
+  @BeforeEach
+  void write() {
+    out = place.resolve("out");
+    WholeFolder.to(out).write(Map.of("a.txt", "first"));
+  }
+
+  private List<String> names(Path folder) throws IOException {
+    try (Stream<Path> files = Files.list(folder)) {
+      return files.map(file -> file.getFileName().toString()).sorted().toList();
+    }
+  }
+
+  @Test
+  void whatWasWrittenBeforeIsReplacedAsAWhole() throws IOException {
+    WholeFolder.to(out).write(Map.of("b.txt", "second"));
+
+    assertThat(names(out)).containsExactly(".arcwright-written", "b.txt");
+    assertThat(names(place)).containsExactly("out");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"../b.txt", "/b.txt", "c/b.txt", "..", ".hidden", "", "b\u202Etxt"})
+  void aNameThatLeadsElsewhereLeavesEverythingAsItWas(String name) throws IOException {
+    Map<String, String> files = new LinkedHashMap<>();
+    files.put("a.txt", "second");
+    files.put(name, "second");
+
+    assertThatThrownBy(() -> WholeFolder.to(out).write(files))
+        .isInstanceOf(IllegalArgumentException.class);
+    assertThat(out.resolve("a.txt")).hasContent("first");
+    assertThat(names(place)).containsExactly("out");
+  }
+}
