@@ -165,6 +165,20 @@ class InBrowserTest {
     assertThat(tab.text("document.title")).doesNotContain("smuggled");
   }
 
+  @Test
+  void oneClickShowsOneOptionInFull() {
+    Tab tab = tab();
+    tab.open(folder.resolve("options.html"));
+    String open = "[...document.querySelectorAll('details[open]')].map(d => d.id).join(' ')";
+
+    for (int option : List.of(2, 3, 2)) {
+      tab.text(
+          "document.querySelector('a[href=\"#option-%d-whole\"]').click();".formatted(option)
+              + " new Promise(done => setTimeout(() => done(''), 200))");
+      assertThat(tab.text(open)).isEqualTo("option-" + option + "-whole");
+    }
+  }
+
   @ParameterizedTest
   @FieldSource("BRIEFS")
   void nothingIsCutOffOnATelephoneOrOnPaper(String brief) throws IOException {

@@ -17,6 +17,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.arcwright.cli.page.Block.Part;
 import org.arcwright.cli.words.Language;
 
 /**
@@ -78,7 +79,9 @@ public final class Pages {
    * @throws TemplateFault if a firm's own template is wrong
    */
   public String html(Sheet sheet) {
-    return html(SHEET, sheet, "", Map.of());
+    boolean folded =
+        sheet.blocks().stream().anyMatch(block -> block instanceof Part part && part.folded());
+    return html(SHEET, sheet, folded ? Resource.text("folded.js") : "", Map.of());
   }
 
   /**
