@@ -83,13 +83,7 @@ final class PrepareCommand implements Callable<Integer> {
         pages.writing(
             writer ->
                 Bundle.of(
-                    workshop,
-                    standIns,
-                    writer,
-                    List.copyOf(all),
-                    eachItem,
-                    now,
-                    folder::earlier));
+                    workshop, standIns, writer, List.copyOf(all), eachItem, now, folder::earlier));
     folder.write(files);
     if (!files.containsKey(Bundle.CALENDAR)) {
       terminal.err().println("No calendar: the brief names no start and zone.");

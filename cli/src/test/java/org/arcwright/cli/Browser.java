@@ -33,7 +33,8 @@ import tools.jackson.databind.node.ObjectNode;
 final class Browser implements AutoCloseable {
   private static final JsonMapper JSON = new JsonMapper();
   private static final Duration PATIENCE = Duration.ofSeconds(30);
-  private static final List<String> NAMES = List.of("chromium", "chromium-browser", "google-chrome");
+  private static final List<String> NAMES =
+      List.of("chromium", "chromium-browser", "google-chrome");
 
   private final Process process;
   private final Path profile;

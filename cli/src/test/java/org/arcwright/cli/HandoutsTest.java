@@ -45,11 +45,13 @@ class HandoutsTest {
     String outspoken =
         text(
             handouts(
-                Briefs.SHORT.replace("people: 5", "people: {count: 5, acquainted: colleagues, openness: 1}")
+                Briefs.SHORT.replace(
+                        "people: 5", "people: {count: 5, acquainted: colleagues, openness: 1}")
                     + "zones: [Asia/Kolkata]\ntools: [call, breakouts, board, chat, document]\nbuffer: 20%\n"),
             "sponsor-call.md");
 
-    for (String line : List.of("people: acquainted", "people: openness", "zones", "tools", "buffer")) {
+    for (String line :
+        List.of("people: acquainted", "people: openness", "zones", "tools", "buffer")) {
       assertThat(silent).contains("(brief: " + line + ")");
       assertThat(outspoken)
           .as(line)
@@ -67,9 +69,12 @@ class HandoutsTest {
   void peopleReadTheHoursOfTheirOwnZones() throws IOException {
     Document page =
         Jsoup.parse(
-            text(handouts(Briefs.SHORT + "zones: [Asia/Kolkata, Europe/Lisbon]\n"), "participants.html"));
+            text(
+                handouts(Briefs.SHORT + "zones: [Asia/Kolkata, Europe/Lisbon]\n"),
+                "participants.html"));
 
-    assertThat(page.select("thead th").eachText()).containsExactly("Vienna", "Kolkata", "Lisbon", "What");
+    assertThat(page.select("thead th").eachText())
+        .containsExactly("Vienna", "Kolkata", "Lisbon", "What");
     assertThat(page.select("tbody tr").first().children().eachText())
         .element(1)
         .asString()
@@ -80,7 +85,8 @@ class HandoutsTest {
   void materialsAreCountedForSoManyPeople() throws IOException {
     String list = text(handouts(IN_PERSON), "materials.md");
 
-    assertThat(list).contains("Worked out for 7 people", "| Name tags | 9 |", "| Printed agendas | 7 |");
+    assertThat(list)
+        .contains("Worked out for 7 people", "| Name tags | 9 |", "| Printed agendas | 7 |");
   }
 
   @Test
@@ -99,8 +105,7 @@ class HandoutsTest {
     Document page = Jsoup.parse(text(handouts(brief), "board-plan.html"));
     String said = page.select("svg > desc").text();
 
-    assertThat(page.select("svg > rect.arc-line"))
-        .hasSameSizeAs(page.select("table tbody tr"));
+    assertThat(page.select("svg > rect.arc-line")).hasSameSizeAs(page.select("table tbody tr"));
     assertThat(said).contains("covered until", "An arrow carries");
     assertThat(page.select("svg > circle")).hasSize(said.split("An arrow carries", -1).length - 1);
   }

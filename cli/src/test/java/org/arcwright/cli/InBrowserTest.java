@@ -214,7 +214,9 @@ class InBrowserTest {
   private static void assertPaper(Path page, byte[] pdf, String width, String height) {
     String text = new String(pdf, ISO_8859_1);
     assertThat(text).as("%s", page).startsWith("%PDF-");
-    assertThat(text).as("%s", page).containsPattern("/MediaBox \\[0 0 " + width + "[0-9.]* " + height);
+    assertThat(text)
+        .as("%s", page)
+        .containsPattern("/MediaBox \\[0 0 " + width + "[0-9.]* " + height);
     assertThat(SHEET_OF_PAPER.matcher(text).results().count()).as("%s", page).isBetween(1L, 12L);
   }
 }

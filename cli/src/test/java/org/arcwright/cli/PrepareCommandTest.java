@@ -204,8 +204,7 @@ class PrepareCommandTest {
     String title = "x".repeat(10_000);
     Path brief =
         Files.writeString(
-            folder.resolve("b.yaml"),
-            BRIEF.formatted(title, "2027-03-02 09:00", "Europe/Vienna"));
+            folder.resolve("b.yaml"), BRIEF.formatted(title, "2027-03-02 09:00", "Europe/Vienna"));
 
     Run refused = Run.of("compose", brief, "--out", folder.resolve("a.json"));
 

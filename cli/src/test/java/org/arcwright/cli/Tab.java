@@ -93,8 +93,6 @@ final class Tab {
   List<String> complaints() {
     List<JsonNode> thrown = browser.events(session, "Runtime.exceptionThrown");
     List<JsonNode> logged = browser.events(session, "Log.entryAdded");
-    return Stream.concat(thrown.stream(), logged.stream())
-        .map(JsonNode::toString)
-        .toList();
+    return Stream.concat(thrown.stream(), logged.stream()).map(JsonNode::toString).toList();
   }
 }

@@ -76,8 +76,7 @@ public final class BoardPlan {
   private Sheet sheet() {
     List<BoardPicture.Area> drawn = new ArrayList<>();
     for (Area area : areas) {
-      drawn.add(
-          new BoardPicture.Area(title(area), cover(area), covered(area), shown(area)));
+      drawn.add(new BoardPicture.Area(title(area), cover(area), covered(area), shown(area)));
     }
     String svg =
         BoardPicture.draw(
@@ -148,8 +147,7 @@ public final class BoardPlan {
   private List<String> holds(Exercise exercise, String form) {
     int people = workshop.agenda().people();
     List<String> holds = new ArrayList<>();
-    boolean alone =
-        exercise.steps().stream().anyMatch(step -> step.format() == Format.SOLO);
+    boolean alone = exercise.steps().stream().anyMatch(step -> step.format() == Format.SOLO);
     Optional<Split> groups = workshop.groups(exercise);
     if (groups.isPresent()) {
       holds.add(language.say("board.groups." + form, workshop.split(groups.get())));

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import org.arcwright.agenda.AgendaItem.Activity;
 import org.arcwright.brief.Group.Acquaintance;
 import org.arcwright.catalog.Exercise;

@@ -105,8 +105,8 @@ public final class PreparationPlan {
   }
 
   /**
-   * The plan as a calendar file; none if the agenda has no start. A task is an event on its day that
-   * leaves the day free, for many calendars do not show tasks.
+   * The plan as a calendar file; none if the agenda has no start. A task is an event on its day
+   * that leaves the day free, for many calendars do not show tasks.
    *
    * @param stamp when it is written
    * @param before what the earlier file said, if there is one
@@ -119,8 +119,7 @@ public final class PreparationPlan {
   private static Optional<String> write(
       Workshop workshop, ZonedDateTime start, Instant stamp, Optional<String> before) {
     Language language = workshop.language();
-    CalendarEvents events =
-        new CalendarEvents(workshop.whose(), stamp, before);
+    CalendarEvents events = new CalendarEvents(workshop.whose(), stamp, before);
     for (Task task : tasks(workshop.agenda().mode())) {
       Duration length = Duration.ofMinutes(task.minutes);
       String word = "plan:" + task.key;

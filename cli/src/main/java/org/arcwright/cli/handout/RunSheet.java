@@ -237,8 +237,7 @@ public final class RunSheet {
     }
     List<String> said = new ArrayList<>();
     without.forEach(
-        (title, tools) ->
-            said.add(language.say("run.stand-in.for", title, language.any(tools))));
+        (title, tools) -> said.add(language.say("run.stand-in.for", title, language.any(tools))));
     return said.isEmpty()
         ? List.of()
         : List.of(Point.of(language.say("run.stand-in"), String.join(" ", said)));

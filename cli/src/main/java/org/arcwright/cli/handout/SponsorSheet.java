@@ -30,7 +30,8 @@ import org.arcwright.cli.words.Language;
 
 /**
  * What to ask whoever asked for the workshop: what it is for, who decides what, what would make it
- * a failure, and whatever the brief leaves open, each with the brief's line that the answer changes.
+ * a failure, and whatever the brief leaves open, each with the brief's line that the answer
+ * changes.
  */
 public final class SponsorSheet {
   private static final int LINES = 2;
@@ -69,7 +70,8 @@ public final class SponsorSheet {
     }
     blocks.add(sponsor.part("practical", sponsor.practical()));
     blocks.add(sponsor.part("after", List.of(sponsor.after())));
-    return new Sheet(workshop.brief().title(), language.say("sponsor.kicker"), workshop.facts(), blocks);
+    return new Sheet(
+        workshop.brief().title(), language.say("sponsor.kicker"), workshop.facts(), blocks);
   }
 
   private Part part(String id, List<Block> blocks) {
@@ -79,9 +81,7 @@ public final class SponsorSheet {
   /** A question with the brief's line that its answer changes. */
   private Room ask(String line, String key, Object... values) {
     return new Room(
-        language.say(key, values),
-        line.isEmpty() ? "" : language.say("sponsor.line", line),
-        LINES);
+        language.say(key, values), line.isEmpty() ? "" : language.say("sponsor.line", line), LINES);
   }
 
   private List<Block> aim() {

@@ -130,8 +130,7 @@ public final class StandInSheet {
     return List.of(
         instead,
         Cell.of(found.title(), length(found)),
-        Cell.of(
-            language.capital(language.list(tools)), String.join(". ", found.materials())));
+        Cell.of(language.capital(language.list(tools)), String.join(". ", found.materials())));
   }
 
   private String length(StandIn found) {
@@ -186,8 +185,7 @@ public final class StandInSheet {
     Care.note(workshop, exercise).ifPresent(blocks::add);
     blocks.add(new Words(List.of(exercise.opening())));
     blocks.add(new Steps(steps));
-    String title =
-        language.say("standins.page", standIn.title(), language.time(standIn.length()));
+    String title = language.say("standins.page", standIn.title(), language.time(standIn.length()));
     return new Part("stand-in-" + standIn.exercise(), title, false, blocks);
   }
 }

@@ -59,9 +59,7 @@ public final class ToolTestSheet {
   private Part atScreen(String id) {
     List<List<Cell>> rows = new ArrayList<>();
     for (String device : DEVICES) {
-      rows.add(
-          List.of(
-              Cell.of(language.say("test.device." + device)), Cell.empty(), Cell.empty()));
+      rows.add(List.of(Cell.of(language.say("test.device." + device)), Cell.empty(), Cell.empty()));
     }
     String title = language.capital(workshop.tool(id));
     return Part.of(
@@ -71,11 +69,11 @@ public final class ToolTestSheet {
             List.of(
                 Point.of(language.say("test.used"), uses(id)),
                 Point.of(language.say("test.try"), say("test.try." + id, "test.try.other", id)),
-                Point.of(language.say("test.passes"), say("test.pass." + id, "test.pass.other", id)))),
+                Point.of(
+                    language.say("test.passes"), say("test.pass." + id, "test.pass.other", id)))),
         new Table(
             language.say("test.table", title),
-            List.of(
-                language.say("test.where"), language.say("test.ok"), language.say("test.seen")),
+            List.of(language.say("test.where"), language.say("test.ok"), language.say("test.seen")),
             rows));
   }
 
@@ -112,8 +110,7 @@ public final class ToolTestSheet {
   private String uses(String id) {
     List<String> uses = new ArrayList<>();
     for (Activity activity : workshop.using(id)) {
-      uses.add(
-          language.say("test.use", workshop.hours().at(activity.start()), activity.title()));
+      uses.add(language.say("test.use", workshop.hours().at(activity.start()), activity.title()));
     }
     return language.list(uses);
   }

@@ -150,10 +150,7 @@ public final class BoardPicture {
         ink + " font-weight=\"bold\" font-size=\"14\"",
         fit(area.title(), RIGHT - x - whenWidth, BOLD));
     svg.text(
-        RIGHT - 12,
-        y + 22,
-        "text-anchor=\"end\" class=\"arc-soft\" fill=\"#444\"",
-        area.when());
+        RIGHT - 12, y + 22, "text-anchor=\"end\" class=\"arc-soft\" fill=\"#444\"", area.when());
     int line = y + 42;
     for (String text : area.holds()) {
       svg.text(x, line, ink, fit(text, RIGHT - x - 10, CHARACTER));
@@ -170,8 +167,7 @@ public final class BoardPicture {
         RIGHT, from, lane - 6, lane, from, lane, from + 6, to - 6, lane, to, lane - 6, to,
         RIGHT + 9);
     svg.add("<circle cx=\"%d\" cy=\"%d\" r=\"3\" class=\"arc-ink\" fill=\"#000\"/>", RIGHT, from);
-    svg.add(
-        "<path d=\"M%d %dl11 -5v10z\" class=\"arc-ink\" fill=\"#000\"/>", RIGHT + 1, to);
+    svg.add("<path d=\"M%d %dl11 -5v10z\" class=\"arc-ink\" fill=\"#000\"/>", RIGHT + 1, to);
     svg.text(
         RIGHT + 18,
         to - 5,

@@ -29,7 +29,8 @@ class QuantityTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"Thick pens", "Items numbered, doubles merged", "One large sheet for each item"})
+  @ValueSource(
+      strings = {"Thick pens", "Items numbered, doubles merged", "One large sheet for each item"})
   void whatIsForAllSaysNothing(String line) {
     assertThat(Quantity.in(line)).isEqualTo(Optional.empty());
   }
