@@ -116,6 +116,9 @@ final class Expander {
       long rest = completion.rest(counts) - credit;
       long state = Labels.state(stage.number, meals, count, cells, t + length, s + length);
       for (Peers peers : stage.movePeers[k]) {
+        if (before + model.pack(peers.costs[0]) + rest >= ceiling) {
+          break;
+        }
         if ((peers.needs & ~labels.products[label]) == 0
             && model.mayStart(peers, t)
             && model.neighbours.mayFollow(labels.wakes[label], peers.place)) {

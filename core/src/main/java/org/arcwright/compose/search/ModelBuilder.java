@@ -43,6 +43,7 @@ final class ModelBuilder {
   final Neighbours neighbours;
   final List<AtMost> atMost;
 
+  private final Work work;
   private final int phases;
   private final Map<String, Long> bits = new HashMap<>();
   private final long[] needs;
@@ -55,8 +56,9 @@ final class ModelBuilder {
   private final int[] pinOf;
   private final Map<String, Integer> numbers = new HashMap<>();
 
-  private ModelBuilder(Instance instance) {
+  private ModelBuilder(Instance instance, Work work) {
     this.instance = instance;
+    this.work = work;
     this.grid = instance.grid();
     this.cells = instance.cells();
     this.phases = instance.phases().size();
@@ -84,9 +86,13 @@ final class ModelBuilder {
             .toList();
   }
 
-  /** The model, or nothing if it is plain already that nothing fits. */
-  static Optional<Model> build(Instance instance) {
-    return new ModelBuilder(instance).build();
+  /**
+   * The model, or nothing if it is plain already that nothing fits.
+   *
+   * @throws Work.Stopped if the limit is reached
+   */
+  static Optional<Model> build(Instance instance, Work work) {
+    return new ModelBuilder(instance, work).build();
   }
 
   private Optional<Model> build() {
@@ -198,6 +204,7 @@ final class ModelBuilder {
       long before;
       do {
         before = exist;
+        work.add(ids.length / 16);
         for (int i = 0; i < ids.length; i++) {
           if ((yields[i] & ~exist) != 0 && allowed(i, p) && (needs[i] & ~exist) == 0) {
             exist |= yields[i];
@@ -302,6 +309,7 @@ final class ModelBuilder {
     int shortest = cells;
     for (int i = 0; i < ids.length; i++) {
       if (usable(i, p, possible)) {
+        work.add(1);
         shortest = Math.min(shortest, addLengths(alike, i, relevant, maxCells));
       }
     }
@@ -397,8 +405,10 @@ final class ModelBuilder {
         .toArray(Peers[][]::new);
   }
 
+  /** The cheapest first. */
   private static int order(Peers a, Peers b) {
-    return Integer.compare(a.members[0], b.members[0]);
+    int order = Integer.compare(a.costs[0], b.costs[0]);
+    return order != 0 ? order : Integer.compare(a.members[0], b.members[0]);
   }
 
   /**

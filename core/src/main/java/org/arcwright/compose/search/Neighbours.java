@@ -115,8 +115,12 @@ final class Neighbours {
   }
 
   private boolean covers(int larger, int smaller) {
-    BitSet extra = (BitSet) barred.get(smaller).clone();
-    extra.andNot(barred.get(larger));
-    return extra.isEmpty();
+    BitSet few = barred.get(smaller);
+    BitSet many = barred.get(larger);
+    int bit = few.nextSetBit(0);
+    while (bit >= 0 && many.get(bit)) {
+      bit = few.nextSetBit(bit + 1);
+    }
+    return bit < 0;
   }
 }

@@ -70,7 +70,7 @@ public final class OptionSearch {
   public static OptionList solve(Instance instance, OptionRule rule, Limit limit) {
     Work work = new Work(limit);
     try {
-      Optional<Model> model = ModelBuilder.build(instance);
+      Optional<Model> model = ModelBuilder.build(instance, work);
       if (model.isEmpty()) {
         return alone(Search.infeasible(work));
       }

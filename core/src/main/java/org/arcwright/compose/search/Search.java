@@ -6,14 +6,13 @@ import org.arcwright.compose.instance.Instance;
 import org.arcwright.compose.search.Solution.Status;
 
 /**
- * Solves instances exactly: a completion bound from one backward pass, a first agenda from a short
- * dive, and label setting with dominance and decremental state-space relaxation to the proof.
+ * Solves instances exactly: a coarse relaxation, a first agenda from a short dive, a finer bound
+ * where an agenda cheaper than that may lead, and label setting to the proof.
  *
  * <p>An elementary shortest path with resource constraints (Feillet, Dejax, Gendreau and Gueguen
  * 2004) is NP-hard; the worst case is exponential in the exercises that a cheapest path would
- * repeat. The backward pass, most of the work in practice, is linear in phases × counts × phase
- * minutes × times × stretches × moves, all in cells; it does not grow with the number of
- * candidates.
+ * repeat. The coarse pass is linear in phases × counts × phase minutes × times × stretches ×
+ * lengths, all in cells; it does not grow with the number of candidates.
  */
 public final class Search {
   private Search() {}
@@ -47,7 +46,7 @@ public final class Search {
   }
 
   private static Solution solve(Instance instance, Work work, Listener listener) {
-    Optional<Model> model = ModelBuilder.build(instance);
+    Optional<Model> model = ModelBuilder.build(instance, work);
     return model.map(m -> solve(m, instance, work, listener)).orElseGet(() -> infeasible(work));
   }
 

@@ -2,6 +2,7 @@ package org.arcwright.compose.search;
 
 /** Counts the search's steps and asks now and then whether to stop. */
 final class Work {
+  /** Most steps between two questions; the first ones come sooner. */
   private static final long INTERVAL = 2048;
 
   private final Limit limit;
@@ -33,7 +34,7 @@ final class Work {
    * @throws Paused if the steps of {@link #allow} are taken
    */
   void ask() {
-    nextAsk = Math.min(done + INTERVAL, pause);
+    nextAsk = Math.min(done + Math.min(INTERVAL, done + 1), pause);
     if (limit.reached(done)) {
       throw new Stopped();
     }

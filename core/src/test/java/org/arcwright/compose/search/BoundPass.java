@@ -25,7 +25,7 @@ public final class BoundPass {
   /** Makes ready all else: the model and a first agenda. */
   public static BoundPass of(Instance instance) {
     return new BoundPass(
-        ModelBuilder.build(instance)
+        ModelBuilder.build(instance, new Work(Limit.NONE))
             .orElseThrow(() -> new IllegalArgumentException("nothing can fit")));
   }
 
