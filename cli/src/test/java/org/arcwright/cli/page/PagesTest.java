@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.util.List;
 import java.util.Map;
 import org.arcwright.cli.page.Block.Part;
+import org.arcwright.cli.page.Block.Point;
+import org.arcwright.cli.page.Block.Points;
 import org.arcwright.cli.page.Block.Text;
 import org.arcwright.cli.words.Language;
 import org.jsoup.Jsoup;
@@ -39,6 +41,20 @@ class PagesTest {
     assertThat(policy)
         .startsWith("default-src 'none'; style-src 'sha256-")
         .doesNotContain("script");
+  }
+
+  /** HTML Living Standard, the bdi element: it sets its text apart from the direction around it. */
+  @Test
+  void aLabelInAnotherDirectionTurnsNothingThatStandsBesideIt() {
+    Points points =
+        new Points(List.of(Point.of("\u05e9\u05dc\u05d5\u05dd", "9 (Mara)"), Point.of("x")));
+    Sheet sheet = new Sheet("T", "", List.of(), List.of(points));
+
+    Document page = Jsoup.parse(new Pages(Language.ENGLISH, Look.OURS).html(sheet));
+
+    assertThat(page.select("li").eachAttr("dir")).containsOnly("auto");
+    assertThat(page.select("li strong bdi").eachText())
+        .containsExactly("\u05e9\u05dc\u05d5\u05dd");
   }
 
   @Test

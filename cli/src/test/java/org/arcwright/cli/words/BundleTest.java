@@ -59,6 +59,7 @@ class BundleTest {
     String file = "documents_" + language + ".properties";
 
     assertThat(without(english, other)).as("Translate these keys, in %s", file).isEmpty();
+    assertThat(without(other, english)).as("Take these keys out of %s", file).isEmpty();
     english.forEach(
         (key, pattern) ->
             assertThat(places(other.get(key)))
