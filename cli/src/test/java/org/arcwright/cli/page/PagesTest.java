@@ -53,8 +53,7 @@ class PagesTest {
     Document page = Jsoup.parse(new Pages(Language.ENGLISH, Look.OURS).html(sheet));
 
     assertThat(page.select("li").eachAttr("dir")).containsOnly("auto");
-    assertThat(page.select("li strong bdi").eachText())
-        .containsExactly("\u05e9\u05dc\u05d5\u05dd");
+    assertThat(page.select("li strong bdi").eachText()).containsExactly("\u05e9\u05dc\u05d5\u05dd");
   }
 
   @Test

@@ -20,13 +20,14 @@
  *   <li>{@code Bound} goes backward over what is left, now with formats and products.
  *   <li>{@code LabelSetting} goes on in the order of least estimate (A*, Hart, Nilsson and Raphael
  *       1968) with dominance, and enforces "not twice" only for the exercises that a cheapest path
- *       would repeat (decremental state-space relaxation, Righini and Salani 2008; Boland, Dethridge
- *       and Dumitrescu 2006).
- *   <li>{@code OptionSearch} charges a toll on exercises of earlier agendas, gives it back for as many
- *       as may come again, and makes the bound again (Lagrangian relaxation, Geoffrion 1974).
+ *       would repeat (decremental state-space relaxation, Righini and Salani 2008; Boland,
+ *       Dethridge and Dumitrescu 2006).
+ *   <li>{@code OptionSearch} charges a toll on exercises of earlier agendas, gives it back for as
+ *       many as may come again, and makes the bound again (Lagrangian relaxation, Geoffrion 1974).
  * </ol>
  *
- * <p>The cost of an agenda and the tie that tells equal costs apart are one long, see {@code Model}.
+ * <p>The cost of an agenda and the tie that tells equal costs apart are one long, see {@code
+ * Model}.
  */
 @NullMarked
 package org.arcwright.compose.search;

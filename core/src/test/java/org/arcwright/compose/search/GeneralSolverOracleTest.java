@@ -29,7 +29,8 @@ class GeneralSolverOracleTest {
   @Test
   void equalsTheGeneralSolverOnMiddlingInstancesWithRules() {
     equalsGeneralSolver(
-        GeneralSolverOracleTest::middlingRuled, LongStream.of(1, 2, 6, 7, 9, 13, 17, 19, 24, 25, 30, 37));
+        GeneralSolverOracleTest::middlingRuled,
+        LongStream.of(1, 2, 6, 7, 9, 13, 17, 19, 24, 25, 30, 37));
   }
 
   @Test

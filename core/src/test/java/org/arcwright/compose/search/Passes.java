@@ -10,8 +10,7 @@ final class Passes {
   private Passes() {}
 
   /** The checker finds nothing amiss, and the same cost and tie. */
-  static void theChecker(
-      SoftAssertions softly, long seed, Instance instance, Solution solution) {
+  static void theChecker(SoftAssertions softly, long seed, Instance instance, Solution solution) {
     if (solution.items().isEmpty()) {
       return;
     }
