@@ -7,6 +7,7 @@ module org.arcwright.cli {
   requires org.apache.commons.text;
   requires transitive org.arcwright.core;
   requires org.arcwright.library;
+  requires org.jline;
   requires static org.jspecify;
 
   exports org.arcwright.cli;

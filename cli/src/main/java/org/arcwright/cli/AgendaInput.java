@@ -75,6 +75,13 @@ final class AgendaInput {
     return briefFile.orElse(agendaFile).toString();
   }
 
+  /** Where a log of the day goes if nothing else is said: {@code agenda.log} for agenda.json. */
+  Path logBeside() {
+    String name = String.valueOf(agendaFile.getFileName());
+    int dot = name.lastIndexOf('.');
+    return agendaFile.resolveSibling((dot > 0 ? name.substring(0, dot) : name) + ".log");
+  }
+
   /** Whether a file to be written is one of those that are read. */
   boolean holds(WholeFile file) {
     return file.is(agendaFile) || briefFile.filter(file::is).isPresent();

@@ -34,6 +34,7 @@ public final class Main {
     COMMANDS.put("report", (terminal, words) -> new ReportCommand(terminal));
     COMMANDS.put(
         "replan", (terminal, words) -> new ReplanCommand(terminal, InstantSource.system()));
+    COMMANDS.put("live", (terminal, words) -> new LiveCommand(terminal, InstantSource.system()));
     COMMANDS.put("catalog", CatalogCommand::line);
     COMMANDS.put("schema", (terminal, words) -> new SchemaCommand(terminal));
   }

@@ -20,7 +20,7 @@ class HelpTest {
 
   @ParameterizedTest
   @ValueSource(
-      strings = {"compose", "solve", "check", "forecast", "replan", "brief", "catalog", "schema"})
+      strings = {"compose", "solve", "check", "forecast", "replan", "live", "brief", "catalog", "schema"})
   void eachCommandExplainsItself(String command) {
     Run run = Run.of(command, "--help");
 

@@ -66,6 +66,12 @@ public record Agenda(
     }
   }
 
+  /** The same agenda at another time. */
+  public Agenda startingAt(ZonedDateTime time) {
+    return new Agenda(
+        title, goal, mode, people, cap, Optional.of(time), phases, items, buffer, curve, figures);
+  }
+
   /** The exercises and own items, in order. */
   public List<Activity> activities() {
     return items.stream().filter(Activity.class::isInstance).map(Activity.class::cast).toList();

@@ -7,6 +7,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
+import org.arcwright.agenda.Agenda;
 import org.arcwright.format.tree.Branch;
 import org.arcwright.format.tree.Faults;
 import org.arcwright.format.tree.Fields;
@@ -15,6 +16,7 @@ import org.arcwright.format.tree.Node;
 import org.arcwright.format.tree.Node.Mapping;
 import org.arcwright.format.tree.Values;
 import org.arcwright.live.LogEntry;
+import org.arcwright.live.LogEntry.Agreed;
 import org.arcwright.live.LogEntry.Decision;
 import org.arcwright.live.LogEntry.Ended;
 import org.arcwright.live.LogEntry.EnergyCheck;
@@ -30,6 +32,7 @@ final class LogEntryForm {
   private static final Keys NOTE = Keys.of(AT, "note: \"Two people join by phone\"");
   private static final Keys DECISION = Keys.of(AT, "decision: \"We start with the second option\"");
   private static final Keys ENERGY = Keys.of(AT, "energy: 3");
+  private static final Keys AGREED = Keys.of(AT, "agreed");
   private static final Keys UNDO = Keys.of(AT, "undo: true");
 
   /** Makes an entry of what stands beside its time. */
@@ -46,6 +49,7 @@ final class LogEntryForm {
           worded("ended", ENDED, Ended::new),
           worded("note", NOTE, Note::new),
           worded("decision", DECISION, Decision::new),
+          new Shape("agreed", AGREED, LogEntryForm::agreed),
           new Shape("energy", ENERGY, LogEntryForm::energy),
           new Shape("undo", UNDO, LogEntryForm::undo));
 
@@ -96,6 +100,12 @@ final class LogEntryForm {
         });
   }
 
+  private static Optional<LogEntry> agreed(
+      Fields fields, Optional<OffsetDateTime> at, Faults faults) {
+    Optional<Agenda> plan = fields.required("agreed").flatMap(n -> AgendaReader.read(n, faults));
+    return fields.build(() -> new Agreed(at.orElseThrow(), plan.orElseThrow()));
+  }
+
   private static Optional<LogEntry> energy(
       Fields fields, Optional<OffsetDateTime> at, Faults faults) {
     int level = fields.whole("energy");
@@ -125,6 +135,8 @@ final class LogEntryForm {
       branch.put("decision", decision.text());
     } else if (entry instanceof EnergyCheck check) {
       branch.put("energy", check.level());
+    } else if (entry instanceof Agreed agreed) {
+      branch.put("agreed", AgendaWriter.tree(agreed.plan()).end());
     } else if (entry instanceof Undo) {
       branch.put("undo", true);
     }

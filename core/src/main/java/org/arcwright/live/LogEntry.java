@@ -3,6 +3,7 @@ package org.arcwright.live;
 import java.time.Duration;
 import java.time.OffsetDateTime;
 import java.util.Optional;
+import org.arcwright.agenda.Agenda;
 import org.arcwright.catalog.Checks;
 import org.arcwright.catalog.InvalidValueException;
 
@@ -83,6 +84,14 @@ public sealed interface LogEntry {
       Checks.range("energy", level, 1, 5);
     }
   }
+
+  /**
+   * From here on the day follows another plan.
+   *
+   * @param at when
+   * @param plan the whole day, with what was over by then
+   */
+  record Agreed(OffsetDateTime at, Agenda plan) implements LogEntry {}
 
   /**
    * Takes back the last entry that still stands.

@@ -8,9 +8,11 @@ import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
+import org.arcwright.agenda.Agenda;
 import org.arcwright.catalog.Checks;
 import org.arcwright.catalog.InvalidValueException;
 import org.arcwright.catalog.Mode;
+import org.arcwright.live.LogEntry.Agreed;
 import org.arcwright.live.LogEntry.Ended;
 import org.arcwright.live.LogEntry.Started;
 import org.arcwright.live.LogEntry.Undo;
@@ -110,6 +112,14 @@ public record Progress(Workshop workshop, List<LogEntry> entries) {
     return runs.isEmpty()
         ? Optional.empty()
         : Optional.of(runs.get(runs.size() - 1)).filter(run -> run.end().isEmpty());
+  }
+
+  /** The plan that was agreed upon last; nothing while the day follows its agenda. */
+  public Optional<Agenda> agreed() {
+    return standing().stream()
+        .filter(Agreed.class::isInstance)
+        .reduce((one, next) -> next)
+        .map(entry -> ((Agreed) entry).plan());
   }
 
   /**

@@ -14,7 +14,6 @@ import java.util.TreeSet;
 import org.arcwright.agenda.Agenda;
 import org.arcwright.agenda.AgendaItem;
 import org.arcwright.agenda.AgendaItem.Activity;
-import org.arcwright.agenda.AgendaItem.Pause;
 import org.arcwright.brief.OwnItem;
 import org.arcwright.brief.Wishes;
 import org.arcwright.catalog.Exercise;
@@ -83,33 +82,13 @@ final class Rest {
     agenda.activities().forEach(activity -> inAgenda.putIfAbsent(activity.exercise(), activity));
     base.instance().candidates().forEach(each -> candidates.put(each.id(), each));
     this.doneIn = new int[base.goal().arc().size()];
-    this.ahead = agenda.items().subList(pointer(), agenda.items().size());
+    this.ahead = agenda.items().subList(Stand.begun(agenda, stand.past()), agenda.items().size());
     this.phase = readPast();
     this.from = from();
     this.running = stand.running().filter(past -> !past.isBreak()).map(this::running);
     this.worked = worked();
     this.meals = mealsAhead();
     tie(movable);
-  }
-
-  /** The place in the agenda behind everything that has begun. */
-  private int pointer() {
-    int pointer = 0;
-    List<AgendaItem> items = agenda.items();
-    for (Stand.Past past : stand.past()) {
-      if (past.isBreak()) {
-        boolean due = pointer < items.size() && items.get(pointer) instanceof Pause;
-        pointer += due ? 1 : 0;
-        continue;
-      }
-      for (int i = pointer; i < items.size(); i++) {
-        if (Stand.name(items.get(i)).equals(past.item())) {
-          pointer = i + 1;
-          break;
-        }
-      }
-    }
-    return pointer;
   }
 
   /** Notes what is over, and returns the phase that the day has reached. */

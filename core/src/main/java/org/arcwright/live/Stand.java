@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.arcwright.agenda.Agenda;
 import org.arcwright.agenda.AgendaItem;
 import org.arcwright.agenda.AgendaItem.Activity;
+import org.arcwright.agenda.AgendaItem.Pause;
 import org.arcwright.catalog.Checks;
 import org.arcwright.catalog.InvalidValueException;
 import org.arcwright.catalog.Nearest;
@@ -79,12 +80,37 @@ public record Stand(Duration now, Duration end, List<Past> past) {
         : Optional.of(past.get(past.size() - 1)).filter(last -> last.end().isEmpty());
   }
 
+  /** How many of an agenda's items, from its first, have begun or were passed over. */
+  static int begun(Agenda agenda, List<Past> past) {
+    int begun = 0;
+    List<AgendaItem> items = agenda.items();
+    for (Past each : past) {
+      if (each.isBreak()) {
+        boolean due = begun < items.size() && items.get(begun) instanceof Pause;
+        begun += due ? 1 : 0;
+        continue;
+      }
+      for (int i = begun; i < items.size(); i++) {
+        if (name(items.get(i)).equals(each.item())) {
+          begun = i + 1;
+          break;
+        }
+      }
+    }
+    return begun;
+  }
+
   /**
    * As a log tells it. Where the agenda does not say when it starts, times count from the first
    * entry that starts something.
    */
   public static Stand of(Agenda agenda, Progress progress, OffsetDateTime now, Duration end) {
     OffsetDateTime zero = zero(agenda, progress).orElse(now);
+    return new Stand(Duration.between(zero, now), end, past(progress, zero));
+  }
+
+  /** What has run, its times counted from a moment. */
+  static List<Past> past(Progress progress, OffsetDateTime zero) {
     List<Past> past = new ArrayList<>();
     for (Progress.Run run : progress.runs()) {
       past.add(
@@ -94,7 +120,7 @@ public record Stand(Duration now, Duration end, List<Past> past) {
               Duration.between(zero, run.start()),
               run.end().map(time -> Duration.between(zero, time))));
     }
-    return new Stand(Duration.between(zero, now), end, past);
+    return past;
   }
 
   /** From when an agenda's times count on a day of that progress, if that is known. */

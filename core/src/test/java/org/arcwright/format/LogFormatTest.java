@@ -115,7 +115,7 @@ class LogFormatTest {
         "09:34:10+01:00 ~ 09:34:10 ~ 2:7: at, 2026-12-03T09:34:10: write date, time and offset, such as 2026-12-03T09:34:10+01:00",
         "\"planned\":10 ~ \"planed\":10 ~ 2:62: unknown key, planed: perhaps planned",
         "\"planned\":10 ~ \"planned\":0 ~ 2:72: planned, 0: over 0 minutes are right",
-        "\"note\" ~ \"remark\" ~ 3:1: entry, keys and values: beside \"at\" goes one of started, ended, note, decision, energy, undo",
+        "\"note\" ~ \"remark\" ~ 3:1: entry, keys and values: beside \"at\" goes one of started, ended, note, decision, agreed, energy, undo",
         "\"ended\":\"weather-report\"} ~ \"ended\":\"dot-voting\"} ~ 4:1: ended, dot-voting: what runs is weather-report",
         "\"started\":\"surprise\" ~ \"ended\":\"surprise\" ~ 8:1: ended, surprise: nothing runs; start it first",
         "09:46:31 ~ 09:46:29 ~ 5:1: at, 2026-12-03T09:46:29+01:00: no earlier than the entry before, 2026-12-03T09:46:30+01:00",

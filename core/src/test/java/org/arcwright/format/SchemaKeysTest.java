@@ -118,6 +118,7 @@ class SchemaKeysTest {
           Map.entry("LogEntryForm.ENDED", "log/$defs/ended"),
           Map.entry("LogEntryForm.NOTE", "log/$defs/note"),
           Map.entry("LogEntryForm.DECISION", "log/$defs/decision"),
+          Map.entry("LogEntryForm.AGREED", "log/$defs/agreed"),
           Map.entry("LogEntryForm.ENERGY", "log/$defs/energy"),
           Map.entry("LogEntryForm.UNDO", "log/$defs/undo"),
           Map.entry("RecordReader.KEYS", "record"),

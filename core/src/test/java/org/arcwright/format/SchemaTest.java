@@ -395,6 +395,7 @@ class SchemaTest {
         "LOG ~ '\"planned\": 10' ~ '\"planned\": 0'",
         "LOG ~ '\"planned\": 10' ~ '\"planned\": \"ten\"'",
         "LOG ~ '\"planned\": 10' ~ '\"plan\": 10'",
+        "LOG ~ '\"started\": \"weather-report\", \"planned\": 10' ~ '\"agreed\": {}'",
         "LOG ~ '\"planned\": 10' ~ '\"ended\": \"weather-report\"'",
         "LOG ~ '\"started\": \"weather-report\", \"planned\": 10' ~ '\"energy\": 6'",
         "LOG ~ '\"started\": \"weather-report\", \"planned\": 10' ~ '\"note\": \" \"'",

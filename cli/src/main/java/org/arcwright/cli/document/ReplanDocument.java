@@ -36,11 +36,21 @@ public final class ReplanDocument {
   }
 
   /**
-   * All of it: how things stand, the ways, and what remains for another day.
+   * All of it: how things stand, the ways, what remains for another day, and how to take a way.
    *
    * @param width of a line in characters, 60 or more
    */
   public String text(Marks marks, Style style, int width) {
+    List<String> lines = new ArrayList<>(advice(marks, style, width));
+    if (!replan.ways().isEmpty()) {
+      lines.add("");
+      lines.add("To take way 1, add --take 1 --out today.json");
+    }
+    return String.join("\n", lines) + "\n";
+  }
+
+  /** The same, line by line, without how to take a way. */
+  public List<String> advice(Marks marks, Style style, int width) {
     List<String> lines = new ArrayList<>(Wrap.lines(situation(), width));
     int number = 0;
     for (Way way : replan.ways()) {
@@ -55,11 +65,7 @@ public final class ReplanDocument {
       Wrap.hanging(INDENT, course(way, marks), width).forEach(line -> lines.add(style.faint(line)));
     }
     replan.followUp().ifPresent(followUp -> followUp(followUp, style, width, lines));
-    if (!replan.ways().isEmpty()) {
-      lines.add("");
-      lines.add("To take way 1, add --take 1 --out today.json");
-    }
-    return Words.untied(String.join("\n", lines)) + "\n";
+    return lines.stream().map(Words::untied).toList();
   }
 
   /** What follows from now on when a way is taken, row by row. */

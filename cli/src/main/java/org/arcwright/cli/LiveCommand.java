@@ -1,0 +1,140 @@
+package org.arcwright.cli;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.InstantSource;
+import java.time.OffsetDateTime;
+import java.time.ZoneId;
+import java.time.ZonedDateTime;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.Callable;
+import org.arcwright.agenda.Agenda;
+import org.arcwright.brief.Brief;
+import org.arcwright.catalog.Catalog;
+import org.arcwright.compose.search.Limit;
+import org.arcwright.format.LogFile;
+import org.arcwright.live.Day;
+import org.arcwright.live.LogEntry;
+import org.arcwright.live.Progress;
+import org.arcwright.live.Replanner;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Runs a day in the terminal: what now, what next, how time stands, and one key for each move. */
+@Command(
+    name = "live",
+    description = {
+      "Runs the day: shows what now, what next and how time stands, takes notes, and finds ways to"
+          + " go on. Every move is written down at once, so nothing is lost whatever happens; the"
+          + " same command goes on where it was left.",
+      ""
+    },
+    sortOptions = false)
+final class LiveCommand implements Callable<Integer> {
+  /** An agenda for a time further off than this is being rehearsed, and begins now. */
+  private static final Duration SAME_DAY = Duration.ofHours(12);
+
+  private static final Limit PATIENCE = Limit.labels(2_000_000);
+  private static final long SECOND = 1000;
+
+  @Mixin private AgendaInput input = new AgendaInput();
+
+  @Option(
+      names = "--log",
+      paramLabel = "LOG",
+      description = "where moves are written down; without it, beside the agenda, as AGENDA.log")
+  private Optional<Path> log = Optional.empty();
+
+  @Parameters(index = "1..*", hidden = true)
+  private List<Path> more = new ArrayList<>();
+
+  @Mixin private CatalogOption catalogs = new CatalogOption();
+
+  private final Terminal terminal;
+  private final InstantSource clock;
+
+  LiveCommand(Terminal terminal, InstantSource clock) {
+    this.terminal = terminal;
+    this.clock = clock;
+  }
+
+  @Override
+  public Integer call() {
+    Catalog catalog = catalogs.read(more, terminal).catalog();
+    AgendaInput.Read read = input.read(catalog);
+    Brief brief = read.demandBrief();
+    Path file = log.orElseGet(input::logBeside);
+    try (LiveConsole console = LiveConsole.open();
+        LogFile book = LogFile.open(file, workshop(read.agenda()))) {
+      demandSameDay(file, book.progress().workshop(), read.agenda());
+      Day day = new Day(onItsDay(read.agenda(), book.progress()), book.progress());
+      Replanner replanner = Replanner.of(catalog);
+      LiveDesk desk =
+          new LiveDesk(
+              day,
+              catalog,
+              (plan, stand) -> replanner.replan(brief, plan, stand, Set.of(), PATIENCE));
+      if (!book.torn().isEmpty()) {
+        desk.say("A line of the log was never finished and is passed over.");
+      }
+      run(desk, book, console);
+    } catch (IOException e) {
+      throw new Refusal(file + ": the log cannot be kept: " + e.getMessage(), e);
+    }
+    terminal.err().println("Written down in " + file + ".");
+    return Exit.DONE;
+  }
+
+  private static void demandSameDay(Path file, Progress.Workshop logged, Agenda agenda) {
+    if (!logged.title().equals(agenda.title())) {
+      throw new Refusal(
+          file + ": this log is of \"" + logged.title() + "\"; name another with --log");
+    }
+  }
+
+  private void run(LiveDesk desk, LogFile book, LiveConsole console) throws IOException {
+    while (!desk.isLeft()) {
+      console.draw(
+          desk.screen(now(), terminal.marks(), terminal.style(), console.width()),
+          desk.isWriting());
+      int key = console.key(SECOND);
+      if (key == LiveConsole.OVER) {
+        return;
+      }
+      if (key != LiveConsole.NONE) {
+        for (LogEntry entry : desk.press(key, now())) {
+          book.append(entry);
+        }
+        desk.goOn(book.progress());
+      }
+    }
+  }
+
+  private OffsetDateTime now() {
+    return clock.instant().atZone(ZoneId.systemDefault()).toOffsetDateTime();
+  }
+
+  /** What the log's first line says; the day starts when planned, or now if that is another day. */
+  private Progress.Workshop workshop(Agenda agenda) {
+    ZonedDateTime now =
+        clock.instant().atZone(ZoneId.systemDefault()).truncatedTo(ChronoUnit.MINUTES);
+    ZonedDateTime start =
+        agenda
+            .start()
+            .filter(time -> Duration.between(time, now).abs().compareTo(SAME_DAY) < 0)
+            .orElse(now);
+    return new Progress.Workshop(
+        agenda.title(), agenda.mode(), agenda.people(), Optional.of(start));
+  }
+
+  private static Agenda onItsDay(Agenda agenda, Progress progress) {
+    return progress.workshop().start().map(agenda::startingAt).orElse(agenda);
+  }
+}
