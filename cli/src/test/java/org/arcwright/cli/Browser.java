@@ -32,7 +32,7 @@ import tools.jackson.databind.node.ObjectNode;
  */
 final class Browser implements AutoCloseable {
   private static final JsonMapper JSON = new JsonMapper();
-  private static final Duration PATIENCE = Duration.ofSeconds(30);
+  private static final Duration PATIENCE = Duration.ofSeconds(60);
   private static final List<String> NAMES =
       List.of("chromium", "chromium-browser", "google-chrome");
 
