@@ -1,4 +1,7 @@
-/** The typed model, the composer, the arithmetic of votes, and the JSON and YAML forms. */
+/**
+ * The typed model, the composer, the arithmetic of votes, and the JSON and YAML forms. What a
+ * program that embeds it can count on stands in {@link org.arcwright.compose}.
+ */
 module org.arcwright.core {
   requires com.github.benmanes.caffeine;
   requires org.snakeyaml.engine;

@@ -142,7 +142,10 @@ public final class Composer {
    *     cannot be planned
    */
   public Options options(Brief brief, OptionRule rule, Budget budget, Cancel cancel) {
-    Allowance allowance = allowance(budget, cancel);
+    return options(brief, rule, allowance(budget, cancel));
+  }
+
+  Options options(Brief brief, OptionRule rule, Allowance allowance) {
     Reduction reduction = steps.reduce(brief, catalog, allowance::spent);
     List<LeftOut> leftOut = leftOut(reduction);
     if (!reduction.complete()) {

@@ -12,12 +12,14 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.stream.IntStream;
+import org.arcwright.agenda.Agenda;
 import org.arcwright.brief.Brief;
 import org.arcwright.catalog.InvalidValueException;
 import org.arcwright.catalog.Mode;
 import org.arcwright.compose.CachingComposer.Use;
 import org.arcwright.compose.Composition.Composed;
 import org.arcwright.compose.reduce.Sample;
+import org.arcwright.compose.search.OptionRule;
 import org.junit.jupiter.api.Test;
 
 /** What is proven is remembered, once, and nothing else is. */
@@ -39,6 +41,36 @@ class CachingComposerTest {
         .isInstanceOf(Composition.NothingFits.class);
     caching.compose(brief(25), Budget.USUAL);
     assertThat(caching.statistics().answers().found()).isEqualTo(1);
+  }
+
+  @Test
+  void equal_choices_get_the_same_options_without_a_search() {
+    CachingComposer caching = CachingComposer.of(composer, 10_000);
+    OptionRule rule = new OptionRule(3, 50, 25);
+    Options first = caching.options(brief(90), rule, Budget.USUAL);
+
+    assertThat(caching.options(brief(90), rule, Budget.USUAL)).isSameAs(first);
+    assertThat(caching.options(brief(90), new OptionRule(2, 50, 25), Budget.USUAL))
+        .isNotEqualTo(first);
+    assertThat(caching.options(brief(25), rule, Budget.USUAL)).isInstanceOf(Options.NotOne.class);
+    assertThat(caching.statistics().options()).isEqualTo(new Use(1, 3, 0, 3));
+    assertThat(agendas(first)).isEqualTo(agendas(composer.options(brief(90), rule, Budget.USUAL)));
+  }
+
+  @Test
+  void options_without_proof_are_not_remembered() {
+    CachingComposer caching = CachingComposer.of(composer, 10_000);
+    OptionRule rule = new OptionRule(3, 50, 25);
+    for (long labels : new long[] {1, 200}) {
+      caching.options(brief(90), rule, new Budget(labels, Duration.ofSeconds(10)));
+      assertThat(caching.statistics().options().kept()).isZero();
+    }
+    assertThat(agendas(caching.options(brief(90), rule, Budget.USUAL))).isNotEmpty();
+  }
+
+  private static List<Agenda> agendas(Options options) {
+    return ((Options.Found) options)
+        .options().stream().map(option -> option.composed().agenda()).toList();
   }
 
   @Test
