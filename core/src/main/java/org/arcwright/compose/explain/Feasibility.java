@@ -1,13 +1,18 @@
 package org.arcwright.compose.explain;
 
+import java.util.ArrayDeque;
+import java.util.Deque;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.BooleanSupplier;
 import org.arcwright.agenda.Agenda;
 import org.arcwright.catalog.Catalog;
 import org.arcwright.catalog.InvalidValueException;
+import org.arcwright.compose.check.Checker;
 import org.arcwright.compose.instance.Instance;
 import org.arcwright.compose.instance.Instance.Bounds;
 import org.arcwright.compose.instance.Instance.Phase;
@@ -23,7 +28,8 @@ import org.arcwright.compose.search.Solution;
 /**
  * Whether any agenda keeps to a brief, however dear: the instance is searched with all its prices
  * at zero, which lets many more agendas dominate each other, and only until a first one is found.
- * Asked about the same brief again, it remembers.
+ * Asked about the same brief again, it remembers; asked about another one, it first looks whether an
+ * agenda found before keeps to that one, too, which takes no search.
  */
 final class Feasibility {
   /** One question may use so much of what is left, so that a hard one leaves something over. */
@@ -33,6 +39,10 @@ final class Feasibility {
   private final Effort effort;
   private final Map<Case, Answer> known = new HashMap<>();
   private final Map<Case, Answer> knownLoose = new HashMap<>();
+  private final Deque<List<Item>> found = new ArrayDeque<>();
+
+  /** So many agendas are tried before a search. */
+  private static final int MOST_FOUND = 32;
 
   /** How a question was answered. */
   enum Status {
@@ -108,6 +118,34 @@ final class Feasibility {
   }
 
   private Answer search(Instance instance, Limit limit) {
+    for (List<Item> items : found) {
+      if (Checker.check(only(items, instance), items).feasible()) {
+        return new Answer(Status.FITS, items);
+      }
+    }
+    Answer answer = searchAnew(instance, limit);
+    if (answer.status() == Status.FITS) {
+      found.addFirst(answer.items());
+      if (found.size() > MOST_FOUND) {
+        found.removeLast();
+      }
+    }
+    return answer;
+  }
+
+  /** The instance with no other candidates than those of the items; all else as it is. */
+  private static Instance only(List<Item> items, Instance instance) {
+    Set<String> ids = new HashSet<>(instance.include());
+    for (Item item : items) {
+      if (item instanceof Item.Activity activity) {
+        ids.add(activity.id());
+      }
+    }
+    return instance.withCandidates(
+        instance.candidates().stream().filter(c -> ids.contains(c.id())).toList());
+  }
+
+  private Answer searchAnew(Instance instance, Limit limit) {
     First first = new First();
     Solution solution =
         Search.solve(instance, labels -> first.found || limit.reached(labels), first);

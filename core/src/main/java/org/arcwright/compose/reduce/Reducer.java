@@ -71,7 +71,7 @@ public final class Reducer {
   /**
    * Reduces them.
    *
-   * @param stop asked now and then; once it says true, the exercises not read yet are passed over
+   * @param stop asked now and then; once it says true, all exercises are passed over
    * @throws InvalidValueException if the brief names what the catalog does not have, or times that
    *     cannot be planned
    */
@@ -82,11 +82,18 @@ public final class Reducer {
   private Reduction reduce(BooleanSupplier stop) {
     List<Allowed> allowed = new ArrayList<>();
     boolean complete = read(allowed, stop);
+    if (!complete) {
+      allowed.clear();
+    }
     dropUnreachable(allowed);
     Set<String> products = relevant(allowed);
     ExerciseCost cost = new ExerciseCost(brief, new Purpose(goal, given, allowed));
     Placement placement = new Placement(goal.arc(), given, allowed);
-    List<Candidate> candidates = candidates(allowed, products, placement, cost);
+    List<Candidate> candidates = new ArrayList<>(allowed.size());
+    if (!candidates(allowed, products, placement, cost, candidates, stop)) {
+      candidates.clear();
+      complete = false;
+    }
     Supply supply = new Supply(candidates, timing.grid(), timing.stretch().max());
     leftOut.putAll(own.tooLong());
     List<Candidate> ownCandidates = own.candidates();
@@ -204,12 +211,19 @@ public final class Reducer {
     return List.of();
   }
 
-  private List<Candidate> candidates(
-      List<Allowed> allowed, Set<String> products, Placement placement, ExerciseCost cost) {
+  private boolean candidates(
+      List<Allowed> allowed,
+      Set<String> products,
+      Placement placement,
+      ExerciseCost cost,
+      List<Candidate> candidates,
+      BooleanSupplier stop) {
     int people = brief.group().count();
     Set<String> named = new HashSet<>(products);
-    List<Candidate> candidates = new ArrayList<>(allowed.size());
     for (Allowed entry : allowed) {
+      if (candidates.size() % BETWEEN_QUESTIONS == 0 && stop.getAsBoolean()) {
+        return false;
+      }
       Exercise exercise = entry.exercise();
       candidates.add(
           new Candidate(
@@ -223,7 +237,7 @@ public final class Reducer {
               only(entry.yields(), named),
               cost.of(entry)));
     }
-    return candidates;
+    return true;
   }
 
   private static List<String> only(Collection<String> words, Set<String> wanted) {
