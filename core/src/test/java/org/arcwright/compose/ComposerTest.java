@@ -103,7 +103,7 @@ class ComposerTest {
   @Test
   void time_that_runs_out_in_the_search_stops_it() {
     Composition answer =
-        Composer.of(catalog(), tick(400)).compose(brief, Budget.of(Duration.ofMillis(700)));
+        Composer.of(catalog(), tick(400)).compose(brief, Budget.of(Duration.ofMillis(1_100)));
 
     assertThat(answer)
         .asInstanceOf(type(Stopped.class))

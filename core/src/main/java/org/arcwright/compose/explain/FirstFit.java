@@ -45,8 +45,9 @@ final class FirstFit {
   }
 
   /**
-   * Finds it where whatever is more than enough is enough: goes twice as far each time until a step
-   * is enough, and halves what was stepped over. What is not known counts as enough.
+   * Finds it where whatever is more than enough is enough: asks about the last step, for where that
+   * is too little all are; else goes twice as far each time until a step is enough, and halves what
+   * was stepped over. What is not known counts as enough.
    *
    * @return its index; {@code size} if there is none
    */
@@ -54,8 +55,10 @@ final class FirstFit {
     FirstFit search =
         new FirstFit(
             0, size, i -> probe.apply(i) == Status.FITS_NOT ? Status.FITS_NOT : Status.FITS);
-    search.gallop();
-    search.halve();
+    if (size > 0 && search.fits(size - 1)) {
+      search.gallop();
+      search.halve();
+    }
     return search.enough;
   }
 

@@ -163,9 +163,18 @@ final class ModelBuilder {
     int next = Integer.MAX_VALUE;
     for (int t = cells; t >= 0; t--) {
       nextPin[t] = next;
-      next = pinAt[t] >= 0 ? t : next;
+      if (pinAt[t] >= 0) {
+        if (t + shortest(pinAt[t]) > next) {
+          return false;
+        }
+        next = t;
+      }
     }
     return true;
+  }
+
+  private int shortest(int candidate) {
+    return instance.candidates().get(candidate).lengths().get(0) / grid;
   }
 
   private boolean readProducts() {
