@@ -22,9 +22,13 @@ import org.arcwright.catalog.Product;
 import org.arcwright.catalog.Tool;
 import org.arcwright.compose.Composition.Composed;
 import org.arcwright.compose.Composition.NothingFits;
+import org.arcwright.compose.explain.Explainer;
 import org.arcwright.compose.reduce.Crowd;
 import org.arcwright.compose.reduce.Sample;
+import org.arcwright.compose.search.OptionRule;
+import org.arcwright.format.ClashFormat;
 import org.arcwright.format.CompositionFormat;
+import org.arcwright.format.OptionsFormat;
 import org.arcwright.format.ReviewFormat;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
@@ -47,6 +51,9 @@ class SameAnswerTest {
               .build(),
           Sample.brief(25).build(),
           Brief.builder("Wrong", "choose-a-venu", Mode.REMOTE, 8, Duration.ofHours(2)).build());
+
+  /** The labels decide, so that a busy machine does not. */
+  private static final Budget AMPLE = Budget.of(Duration.ofMinutes(10));
 
   private final Locale locale = Locale.getDefault();
   private final TimeZone zone = TimeZone.getDefault();
@@ -118,10 +125,17 @@ class SameAnswerTest {
       Throwable refused =
           catchThrowable(
               () -> {
-                Composition answer = composer.compose(brief, Budget.USUAL);
-                answers.add(
-                    CompositionFormat.write(answer)
-                        .replaceAll("\"milliseconds\": [0-9.]+", "\"milliseconds\": 0"));
+                Composition answer = composer.compose(brief, AMPLE);
+                answers.add(timeless(CompositionFormat.write(answer)));
+                if (brief.equals(BRIEFS.get(0))) {
+                  Options options = composer.options(brief, new OptionRule(3, 50, 25), AMPLE);
+                  answers.add(timeless(OptionsFormat.write(options)));
+                }
+                if (answer instanceof NothingFits nothing) {
+                  Explainer explainer = Explainer.of(catalog);
+                  answers.add(
+                      ClashFormat.write(explainer.whyNothingFits(brief, nothing, AMPLE)));
+                }
                 if (answer instanceof Composed composed) {
                   Review review = composer.check(composed.agenda(), BRIEFS.get(2));
                   answers.add(ReviewFormat.write(review));
@@ -132,6 +146,10 @@ class SameAnswerTest {
       }
     }
     return answers;
+  }
+
+  private static String timeless(String json) {
+    return json.replaceAll("\"milliseconds\": [0-9.]+", "\"milliseconds\": 0");
   }
 
   @Test
