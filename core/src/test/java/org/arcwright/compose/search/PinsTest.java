@@ -21,7 +21,7 @@ class PinsTest {
 
     assertThat(overlapping.status()).isEqualTo(Status.INFEASIBLE);
     assertThat(overlapping.labels()).isZero();
-    assertThat(apart.status()).isEqualTo(Status.OPTIMAL);
+    assertThat(apart.labels()).isPositive();
   }
 
   private static Instance pinned(int carousel, int sorting) {
