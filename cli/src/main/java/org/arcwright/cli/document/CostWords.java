@@ -118,7 +118,7 @@ final class CostWords {
         "work between breaks is less often too short, by " + rhythmMinutes);
     long pauses = weights.pause() == 0 ? 0 : (other.pauses() - one.pauses()) / weights.pause();
     String breaks = Words.count((int) Math.abs(pauses), "break", "breaks");
-    add(other.pauses() - one.pauses(), breaks + " more", breaks + " less");
+    add(other.pauses() - one.pauses(), breaks + " more", breaks + " fewer");
     long idle = other.idle() - one.idle();
     String idleMinutes = minutes(idle, weights.idle());
     add(idle, idleMinutes + " more are left over", idleMinutes + " less are left over");
@@ -139,7 +139,7 @@ final class CostWords {
       if (one.size() == pointsOf(before).size() && other.size() == pointsOf(after).size()) {
         int more = Math.abs(other.size() - one.size());
         String exercises = Words.count(more, "exercise", "exercises");
-        add(sum(other) - sum(one), exercises + " more" + cause, exercises + " less" + cause);
+        add(sum(other) - sum(one), exercises + " more" + cause, exercises + " fewer" + cause);
       } else {
         add(
             sum(other) - sum(one),
