@@ -174,8 +174,7 @@ final class LiveDesk {
     List<String> lines = new ArrayList<>();
     if (mode instanceof Mode.Choosing choosing) {
       Replan replan = choosing.replan();
-      lines.addAll(
-          new ReplanDocument(replan, day.plan(), catalog).advice(marks, style, width));
+      lines.addAll(new ReplanDocument(replan, day.plan(), catalog).advice(marks, style, width));
       lines.add("");
       lines.add(
           (replan.ways().isEmpty() ? "" : "1-" + replan.ways().size() + " agree on that way   ")

@@ -20,7 +20,17 @@ class HelpTest {
 
   @ParameterizedTest
   @ValueSource(
-      strings = {"compose", "solve", "check", "forecast", "replan", "live", "brief", "catalog", "schema"})
+      strings = {
+        "compose",
+        "solve",
+        "check",
+        "forecast",
+        "replan",
+        "live",
+        "brief",
+        "catalog",
+        "schema"
+      })
   void eachCommandExplainsItself(String command) {
     Run run = Run.of(command, "--help");
 

@@ -41,8 +41,7 @@ class InBrowserTest {
   private static final List<Integer> PRINTED = List.of(680, 702);
 
   private static final int PHONE = 390;
-  private static final Pattern PAPER =
-      Pattern.compile("/MediaBox \\[0 0 ([0-9.]+) ([0-9.]+)\\]");
+  private static final Pattern PAPER = Pattern.compile("/MediaBox \\[0 0 ([0-9.]+) ([0-9.]+)\\]");
 
   private static final Pattern SHEET_OF_PAPER = Pattern.compile("/Type\\s*/Page\\b");
 

@@ -47,8 +47,7 @@ class LiveDeskTest {
       new LiveDesk(
           new Day(AGENDA, progress),
           CATALOG,
-          (plan, stand) ->
-              Replanner.of(CATALOG).replan(BRIEF, plan, stand, Set.of(), Limit.NONE));
+          (plan, stand) -> Replanner.of(CATALOG).replan(BRIEF, plan, stand, Set.of(), Limit.NONE));
 
   @Test
   void shows_what_now_and_what_next_and_how_time_stands() {

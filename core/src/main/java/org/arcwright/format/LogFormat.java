@@ -29,7 +29,8 @@ import org.arcwright.live.Progress.Workshop;
  * }</pre>
  *
  * <p>Times are dates and times of day with their offset (RFC 3339); planned times are minutes.
- * {@code agreed} is the whole agenda that the day follows from then on; {@code undo} takes back the last entry that still stands; nothing is ever erased.
+ * {@code agreed} is the whole agenda that the day follows from then on; {@code undo} takes back the
+ * last entry that still stands; nothing is ever erased.
  *
  * <p>Where a program or a machine stopped in the middle of a line, that line never closes; it is
  * named and passed over, be it the last one or, after work went on, one further up. Everything else

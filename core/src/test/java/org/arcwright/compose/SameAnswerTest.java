@@ -133,8 +133,7 @@ class SameAnswerTest {
                 }
                 if (answer instanceof NothingFits nothing) {
                   Explainer explainer = Explainer.of(catalog);
-                  answers.add(
-                      ClashFormat.write(explainer.whyNothingFits(brief, nothing, AMPLE)));
+                  answers.add(ClashFormat.write(explainer.whyNothingFits(brief, nothing, AMPLE)));
                 }
                 if (answer instanceof Composed composed) {
                   Review review = composer.check(composed.agenda(), BRIEFS.get(2));

@@ -73,7 +73,8 @@ class SoakTest {
 
   /** As JSON, without the time that it took. */
   private String answer(Brief brief) {
-    return CompositionFormat.write(composer.compose(brief, new Budget(300_000, Duration.ofHours(1))))
+    return CompositionFormat.write(
+            composer.compose(brief, new Budget(300_000, Duration.ofHours(1))))
         .replaceAll("\"milliseconds\": [0-9.]+", "");
   }
 

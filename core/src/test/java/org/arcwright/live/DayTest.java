@@ -145,8 +145,7 @@ class DayTest {
   /** Whether every brace and bracket of a line is closed; no text in the sample has one. */
   private static boolean isWhole(String line) {
     return !line.isEmpty()
-        && line.chars().filter(c -> c == '{').count()
-            == line.chars().filter(c -> c == '}').count()
+        && line.chars().filter(c -> c == '{').count() == line.chars().filter(c -> c == '}').count()
         && line.endsWith("}");
   }
 

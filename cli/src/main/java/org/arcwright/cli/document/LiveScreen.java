@@ -64,11 +64,12 @@ public final class LiveScreen {
     ahead();
     lines.add("");
     lines.addAll(Wrap.lines(end(), width));
-    last().ifPresent(
-        said -> {
-          lines.add("");
-          lines.add(style.faint(fitting(said, width)));
-        });
+    last()
+        .ifPresent(
+            said -> {
+              lines.add("");
+              lines.add(style.faint(fitting(said, width)));
+            });
   }
 
   private void running() {

@@ -28,8 +28,8 @@ import org.arcwright.compose.search.Solution;
 /**
  * Whether any agenda keeps to a brief, however dear: the instance is searched with all its prices
  * at zero, which lets many more agendas dominate each other, and only until a first one is found.
- * Asked about the same brief again, it remembers; asked about another one, it first looks whether an
- * agenda found before keeps to that one, too, which takes no search.
+ * Asked about the same brief again, it remembers; asked about another one, it first looks whether
+ * an agenda found before keeps to that one, too, which takes no search.
  */
 final class Feasibility {
   /** One question may use so much of what is left, so that a hard one leaves something over. */

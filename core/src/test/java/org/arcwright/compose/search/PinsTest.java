@@ -29,8 +29,7 @@ class PinsTest {
         List.of(
             new Wishes.Pin("carousel", new Moment.After(Duration.ofMinutes(carousel))),
             new Wishes.Pin("sorting", new Moment.After(Duration.ofMinutes(sorting))));
-    return Sample.reduce(
-            Sample.brief(180).wishes(new Wishes(Set.of(), Set.of(), pins, Set.of())))
+    return Sample.reduce(Sample.brief(180).wishes(new Wishes(Set.of(), Set.of(), pins, Set.of())))
         .instance();
   }
 }
