@@ -100,8 +100,8 @@ class SyntaxTest {
   }
 
   private static final String ALL_KEYS =
-      "here stand title, goal, people, mode, cap, start, zone, tools, rhythm, meal, meals, curve,"
-          + " buffer, given, wishes, own-items, format, version";
+      "here stand title, goal, people, mode, cap, start, zone, zones, tools, rhythm, meal, meals,"
+          + " curve, buffer, given, wishes, own-items, format, version";
 
   private static String complaintsAbout(String name, String text) {
     String lines = text.replace("\\n", "\n").replace("\\t", "\t");
