@@ -79,6 +79,7 @@ final class LiveCommand implements Callable<Integer> {
       LiveDesk desk =
           new LiveDesk(
               day,
+              brief,
               catalog,
               (plan, stand) -> replanner.replan(brief, plan, stand, Set.of(), PATIENCE));
       if (!book.torn().isEmpty()) {

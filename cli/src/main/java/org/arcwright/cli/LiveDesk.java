@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.arcwright.agenda.Agenda;
+import org.arcwright.brief.Brief;
 import org.arcwright.catalog.Catalog;
 import org.arcwright.catalog.InvalidValueException;
 import org.arcwright.cli.document.LiveScreen;
@@ -51,6 +52,7 @@ final class LiveDesk {
 
   private static final Mode WATCHING = new Mode.Watching("");
 
+  private final Brief brief;
   private final Catalog catalog;
   private final Advice advice;
   private Day day;
@@ -58,10 +60,12 @@ final class LiveDesk {
   private boolean left;
 
   /**
+   * @param brief what ties something to a time
    * @param catalog where work products have their names from
    */
-  LiveDesk(Day day, Catalog catalog, Advice advice) {
+  LiveDesk(Day day, Brief brief, Catalog catalog, Advice advice) {
     this.day = day;
+    this.brief = brief;
     this.catalog = catalog;
     this.advice = advice;
   }
@@ -174,7 +178,8 @@ final class LiveDesk {
     List<String> lines = new ArrayList<>();
     if (mode instanceof Mode.Choosing choosing) {
       Replan replan = choosing.replan();
-      lines.addAll(new ReplanDocument(replan, day.plan(), catalog).advice(marks, style, width));
+      lines.addAll(
+          new ReplanDocument(replan, day.plan(), brief, catalog).advice(marks, style, width));
       lines.add("");
       lines.add(
           (replan.ways().isEmpty() ? "" : "1-" + replan.ways().size() + " agree on that way   ")

@@ -88,7 +88,7 @@ final class ReplanCommand implements Callable<Integer> {
     Replan replan =
         read.asking(
             () -> Replanner.of(catalog).replan(brief, read.agenda(), stand, movable, PATIENCE));
-    ReplanDocument document = new ReplanDocument(replan, read.agenda(), catalog);
+    ReplanDocument document = new ReplanDocument(replan, read.agenda(), brief, catalog);
     if (take.isPresent()) {
       Way way = taken(replan);
       outFile.orElseThrow().write(AgendaFormat.write(way.agenda(), brief));

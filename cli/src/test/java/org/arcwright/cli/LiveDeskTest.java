@@ -46,6 +46,7 @@ class LiveDeskTest {
   private final LiveDesk desk =
       new LiveDesk(
           new Day(AGENDA, progress),
+          BRIEF,
           CATALOG,
           (plan, stand) -> Replanner.of(CATALOG).replan(BRIEF, plan, stand, Set.of(), Limit.NONE));
 

@@ -99,6 +99,20 @@ class ReplanCommandTest {
   }
 
   @Test
+  void namesWhatIsTiedToATimeAndHowToLetItMove() throws IOException {
+    Path brief =
+        Briefs.write(
+            folder,
+            Briefs.SHORT.replace("cap: 75m", "cap: 2h")
+                + "own-items: [{id: guest, title: A guest, minutes: 10, at: 1h30m}]\n");
+    assertThat(Run.of("compose", brief, "--out", agenda).code()).isEqualTo(Exit.DONE);
+    Object[] late = {"replan", agenda, "--now", "09:58", "--upto", "1"};
+
+    assertThat(Run.of(late).out())
+        .contains("\"A guest\" keeps its time; to let it move, add --may-move guest");
+  }
+
+  @Test
   void refusesWhatCannotBe() {
     assertThat(Run.of("replan", agenda, "--now", "half past nine").err())
         .contains("\"half past nine\" is no time; write a time of day such as 10:40");

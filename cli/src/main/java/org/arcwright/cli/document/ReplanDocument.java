@@ -2,11 +2,14 @@ package org.arcwright.cli.document;
 
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.arcwright.agenda.Agenda;
 import org.arcwright.agenda.AgendaItem;
 import org.arcwright.agenda.AgendaItem.Activity;
 import org.arcwright.agenda.AgendaItem.Pause;
+import org.arcwright.brief.Brief;
 import org.arcwright.catalog.Catalog;
 import org.arcwright.catalog.Product;
 import org.arcwright.live.Replan;
@@ -19,17 +22,20 @@ public final class ReplanDocument {
 
   private final Replan replan;
   private final Agenda plan;
+  private final Brief brief;
   private final Catalog catalog;
   private final Clock clock;
   private final WayWords words;
 
   /**
    * @param plan what was planned
+   * @param brief what ties something to a time
    * @param catalog where its work products have their names from
    */
-  public ReplanDocument(Replan replan, Agenda plan, Catalog catalog) {
+  public ReplanDocument(Replan replan, Agenda plan, Brief brief, Catalog catalog) {
     this.replan = replan;
     this.plan = plan;
+    this.brief = brief;
     this.catalog = catalog;
     this.clock = new Clock(plan.start());
     this.words = new WayWords(clock, this::product);
@@ -46,6 +52,15 @@ public final class ReplanDocument {
       lines.add("");
       lines.add("To take way 1, add --take 1 --out today.json");
     }
+    missed()
+        .forEach(
+            activity ->
+                lines.addAll(
+                    Wrap.lines(
+                        Words.quoted(activity.title())
+                            + " keeps its time; to let it move, add --may-move "
+                            + activity.exercise(),
+                        width)));
     return String.join("\n", lines) + "\n";
   }
 
@@ -110,11 +125,29 @@ public final class ReplanDocument {
     return now + stands + carryOn;
   }
 
+  /** What the brief ties to a time that it would miss if nothing changed. */
+  private List<Activity> missed() {
+    Map<String, Duration> tied = new HashMap<>();
+    brief.wishes().pins().forEach(pin -> tied.put(pin.exercise(), brief.offset(pin.at())));
+    brief
+        .ownItems()
+        .forEach(item -> item.at().ifPresent(at -> tied.put(item.id(), brief.offset(at))));
+    tied.values().removeIf(time -> time.compareTo(replan.now()) <= 0);
+    return replan.unchanged().agenda().activities().stream()
+        .filter(activity -> tied.containsKey(activity.exercise()))
+        .filter(activity -> !activity.start().equals(tied.get(activity.exercise())))
+        .toList();
+  }
+
   private String amiss(Replan.Unchanged unchanged) {
     Duration longest = unchanged.agenda().figures().longestStretch();
-    return longest.compareTo(plan.figures().longestStretch()) > 0
-        ? "with " + Words.time(longest) + " at a stretch"
-        : "a fixed time is missed";
+    if (longest.compareTo(plan.figures().longestStretch()) > 0) {
+      return "with " + Words.time(longest) + " at a stretch";
+    }
+    return missed().stream()
+        .findFirst()
+        .map(activity -> Words.quoted(activity.title()) + " misses its fixed time")
+        .orElse("a break or a fixed time is missed");
   }
 
   /** From now on in one flow: {@code 10:45 break · 10:55 Dot voting · 11:10 the end}. */
