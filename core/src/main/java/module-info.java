@@ -20,6 +20,7 @@ module org.arcwright.core {
   exports org.arcwright.forecast;
   exports org.arcwright.format;
   exports org.arcwright.gaps;
+  exports org.arcwright.learn;
   exports org.arcwright.live;
   exports org.arcwright.record;
   exports org.arcwright.shelf;

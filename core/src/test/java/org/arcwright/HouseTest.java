@@ -71,6 +71,7 @@ class HouseTest {
               "compose.reduce",
               "compose",
               "forecast"),
+          room("learn", "catalog", "forecast", "live"),
           room(
               "standin",
               "catalog",

@@ -29,6 +29,7 @@ public final class Main {
     COMMANDS.put("why-not", (terminal, words) -> new WhyNotCommand(terminal));
     COMMANDS.put("forecast", (terminal, words) -> new ForecastCommand(terminal));
     COMMANDS.put("standins", (terminal, words) -> new StandInsCommand(terminal));
+    COMMANDS.put("learn", (terminal, words) -> new LearnCommand(terminal));
     COMMANDS.put("brief", BriefCommand::line);
     COMMANDS.put("prepare", (terminal, words) -> new PrepareCommand(terminal));
     COMMANDS.put("report", (terminal, words) -> new ReportCommand(terminal));

@@ -180,6 +180,13 @@ public record Exercise(
     return sum;
   }
 
+  /** The same exercise with other steps. */
+  public Exercise withSteps(List<Step> others) {
+    return new Exercise(
+        id, title, kind, purpose, people, breakout, energy, openness, moves, needs, yields, opening,
+        others, modes, care, notes, source);
+  }
+
   /** Whether that many people can do it, small groups included. */
   public boolean serves(int people) {
     return this.people.contains(people) && breakout.map(size -> size.splits(people)).orElse(true);

@@ -62,8 +62,8 @@ final class Repository {
             false);
     String[] args = new String[words.length];
     for (int i = 0; i < words.length; i++) {
-      boolean written = i > 0 && words[i - 1].equals("--out");
-      args[i] = written ? scratch.resolve(words[i]).toString() : located(scratch, words[i]);
+      boolean own = i > 0 && List.of("--out", "--catalog").contains(words[i - 1]);
+      args[i] = own ? scratch.resolve(words[i]).toString() : located(scratch, words[i]);
     }
     int code = Main.run(terminal, args);
     return new Ran(code, out.toString(UTF_8), err.toString(UTF_8));
@@ -71,7 +71,8 @@ final class Repository {
 
   /** Files that exist lie in the project, all others in a scratch folder; {@code 4..12} is none. */
   private static String located(Path scratch, String word) {
-    if (word.startsWith("-") || word.contains("..") || !word.contains(".")) {
+    boolean folder = word.startsWith("examples/") && !word.contains(".");
+    if (word.startsWith("-") || word.contains("..") || !(word.contains(".") || folder)) {
       return word;
     }
     Path file = ROOT.resolve(word);

@@ -1,0 +1,77 @@
+package org.arcwright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import org.arcwright.format.CatalogFormat;
+import org.arcwright.library.BuiltIn;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class LearnCommandTest {
+  @TempDir Path folder;
+
+  private Path log(String name, int minutes) throws IOException {
+    return Files.writeString(
+        folder.resolve(name + ".jsonl"),
+        """
+        {"format":"arcwright-log","version":1,"title":"A day","mode":"remote","people":8}
+        {"at":"2027-03-02T09:00:00+01:00","started":"dot-voting","planned":15}
+        {"at":"2027-03-02T09:%02d:00+01:00","ended":"dot-voting"}
+        {"at":"2027-03-02T09:50:00+01:00","started":"own-talk","planned":5}
+        {"at":"2027-03-02T09:55:00+01:00","ended":"own-talk"}
+        """
+            .formatted(minutes));
+  }
+
+  @Test
+  void writesALayerThatAnyCommandTakes() throws IOException {
+    log("a", 24);
+    log("b", 22);
+    log("c", 25);
+    log("d", 23);
+    Path pace = folder.resolve("pace");
+
+    Run run = Run.of("learn", folder, "--out", pace);
+
+    assertThat(run.code()).as(run.err()).isEqualTo(Exit.DONE);
+    assertThat(run.err()).isEqualTo("Written to " + pace + ".\n");
+    assertThat(run.out())
+        .contains("Four logs with four runs of exercises", "Dot voting", "% less.");
+    assertThat(run.out().lines()).allMatch(line -> line.length() <= 80);
+    Duration before =
+        BuiltIn.catalog().exercise("dot-voting").orElseThrow().minutes(8).typical();
+    Duration after =
+        CatalogFormat.readDirectory(pace, BuiltIn.catalog())
+            .exercise("dot-voting")
+            .orElseThrow()
+            .minutes(8)
+            .typical();
+    assertThat(after).isGreaterThan(before);
+    assertThat(Run.of("catalog", "show", "dot-voting", "--catalog", pace).code())
+        .isEqualTo(Exit.DONE);
+  }
+
+  @Test
+  void writesNothingWhereItPredictsNoBetter() throws IOException {
+    Path pace = folder.resolve("pace");
+
+    Run run = Run.of("learn", log("a", 40), log("b", 16), "--out", pace);
+
+    assertThat(run.code()).isEqualTo(Exit.NEGATIVE);
+    assertThat(run.out()).contains("it takes 3 logs").contains("That is no better");
+    assertThat(run.err()).contains("Nothing written to " + pace);
+    assertThat(pace).doesNotExist();
+  }
+
+  @Test
+  void refusesAFolderWithoutLogs() {
+    Run run = Run.of("learn", folder);
+
+    assertThat(run.code()).isEqualTo(Exit.WRONG_INPUT);
+    assertThat(run.err()).contains(folder + ": it holds no log; their names end in .jsonl");
+  }
+}
