@@ -42,8 +42,7 @@ class LearnCommandTest {
     assertThat(run.out())
         .contains("Four logs with four runs of exercises", "Dot voting", "% less.");
     assertThat(run.out().lines()).allMatch(line -> line.length() <= 80);
-    Duration before =
-        BuiltIn.catalog().exercise("dot-voting").orElseThrow().minutes(8).typical();
+    Duration before = BuiltIn.catalog().exercise("dot-voting").orElseThrow().minutes(8).typical();
     Duration after =
         CatalogFormat.readDirectory(pace, BuiltIn.catalog())
             .exercise("dot-voting")

@@ -20,9 +20,9 @@ import org.arcwright.catalog.Exercise;
  * <p>Each of these times is taken to be independent of all others. Days are not quite like that: a
  * talkative group overruns every exercise, and who is late at the start is late after breaks. What
  * goes together adds up instead of evening out, so real ends lie further apart than foreseen here:
- * the end at 50 per cent holds, the one at 95 per cent is too early, and a chance to be on time over
- * one half is rather too high. No figure was found for how much; whoever needs to be sure keeps
- * more free, or learns from the logs of such groups.
+ * the end at 50 per cent holds, the one at 95 per cent is too early, and a chance to be on time
+ * over one half is rather too high. No figure was found for how much; whoever needs to be sure
+ * keeps more free, or learns from the logs of such groups.
  */
 public final class Forecaster {
   private final Catalog catalog;

@@ -59,8 +59,7 @@ public final class Learner {
 
   /** Holds out each log in turn. Quadratic in the logs. */
   public static Score score(Catalog catalog, List<Progress> logs) {
-    List<List<Observation>> days =
-        logs.stream().map(log -> Observation.of(log, catalog)).toList();
+    List<List<Observation>> days = logs.stream().map(log -> Observation.of(log, catalog)).toList();
     int predictions = 0;
     double before = 0;
     double after = 0;
@@ -118,7 +117,9 @@ public final class Learner {
         Math.exp(learnt.mean() + apart));
   }
 
-  /** How far one day lies from its exercise's usual, over all exercises, odd days hardly counted. */
+  /**
+   * How far one day lies from its exercise's usual, over all exercises, odd days hardly counted.
+   */
   private static double spread(Map<String, List<Observation>> byExercise) {
     List<Double> deviations = new ArrayList<>();
     for (List<Observation> days : byExercise.values()) {

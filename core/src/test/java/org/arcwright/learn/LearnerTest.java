@@ -121,8 +121,7 @@ class LearnerTest {
     double before = 0;
     double after = 0;
     int within = 0;
-    List<Lesson> learnt =
-        Learner.learn(catalog, logs).stream().filter(Lesson::learnt).toList();
+    List<Lesson> learnt = Learner.learn(catalog, logs).stream().filter(Lesson::learnt).toList();
     for (Lesson lesson : learnt) {
       double real = truth.getOrDefault(lesson.exercise(), 1.0);
       before += Math.abs(Math.log(real));
