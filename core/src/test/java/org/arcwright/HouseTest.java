@@ -77,6 +77,7 @@ class HouseTest {
               "catalog",
               "brief",
               "agenda",
+              "compose",
               "compose.instance",
               "compose.check",
               "compose.reduce"),

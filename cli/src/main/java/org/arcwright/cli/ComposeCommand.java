@@ -5,8 +5,10 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.function.Supplier;
 import org.arcwright.agenda.Agenda;
@@ -22,6 +24,7 @@ import org.arcwright.cli.document.Style;
 import org.arcwright.cli.document.Sureness;
 import org.arcwright.cli.document.TextDocument;
 import org.arcwright.cli.document.Why;
+import org.arcwright.cli.document.Withstood;
 import org.arcwright.cli.handout.AgendaSheet;
 import org.arcwright.cli.handout.OptionsSheet;
 import org.arcwright.cli.handout.Workshop;
@@ -44,6 +47,7 @@ import org.arcwright.format.CompositionFormat;
 import org.arcwright.format.InstanceFormat;
 import org.arcwright.format.OptionsFormat;
 import org.arcwright.format.WhyThisFormat;
+import org.arcwright.standin.Withstanding;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -93,6 +97,15 @@ final class ComposeCommand implements Callable<Integer> {
   private Optional<Integer> confidence = Optional.empty();
 
   @Option(
+      names = "--withstand",
+      paramLabel = "TOOL",
+      split = ",",
+      description =
+          "every exercise gets a stand-in for when this tool fails, such as board; several with"
+              + " commas, for one failing at a time; exit code 1 if no agenda is like that")
+  private List<String> withstand = new ArrayList<>();
+
+  @Option(
       names = "--why",
       description =
           "say of each exercise what it takes over and hands on, why it is where it is, and the"
@@ -132,6 +145,9 @@ final class ComposeCommand implements Callable<Integer> {
     Optional<OptionRule> rule = options.rule();
     refuseTogether(rule.isPresent() && confidence.isPresent(), "--options", "--confidence");
     refuseTogether(rule.isPresent() && why, "--options", "--why");
+    refuseTogether(rule.isPresent() && !withstand.isEmpty(), "--options", "--withstand");
+    refuseTogether(confidence.isPresent() && !withstand.isEmpty(), "--confidence", "--withstand");
+    withstand.forEach(id -> Wanted.word("tool", id, catalog.tools().keySet()));
     if (vary.wanted()) {
       refuseBesideVary();
       WhatIf.Answer answer = refusable(() -> vary.ask(brief, catalog, budget.time(), terminal));
@@ -139,6 +155,9 @@ final class ComposeCommand implements Callable<Integer> {
     }
     if (rule.isPresent()) {
       return choose(brief, catalog, rule.get(), begin, outFile, instanceFile);
+    }
+    if (!withstand.isEmpty()) {
+      return withstand(brief, catalog, begin, outFile, instanceFile);
     }
     LeastBuffer.Found found = searching(() -> search(brief, catalog));
     Composition composition = found.composition();
@@ -153,6 +172,25 @@ final class ComposeCommand implements Callable<Integer> {
     return none(found.brief(), composition, catalog, begin, outFile, instanceFile);
   }
 
+  private int withstand(
+      Brief brief,
+      Catalog catalog,
+      Instant begin,
+      Optional<WholeFile> outFile,
+      Optional<WholeFile> instanceFile) {
+    Set<String> tools = new LinkedHashSet<>(withstand);
+    Withstanding.Found found =
+        searching(() -> Withstanding.compose(catalog, brief, tools, allowed(), CLOCK));
+    if (!(found.composition() instanceof Composed composed)) {
+      return none(brief, found.composition(), catalog, begin, outFile, instanceFile);
+    }
+    instanceFile.ifPresent(file -> file.write(InstanceFormat.write(composed.instance())));
+    Optional<WhyThis> each = why(brief, composed, catalog, begin);
+    write(new Answer(brief, catalog, composed, Optional.empty(), each), outFile);
+    terminal.err().println(Withstood.write(found, composed, tools, catalog, terminal.width()));
+    return found.reached() ? Exit.DONE : Exit.NEGATIVE;
+  }
+
   private static void refuseTogether(boolean both, String one, String other) {
     if (both) {
       throw new Refusal("arcwright: " + one + " and " + other + " do not go together; give one");
@@ -162,6 +200,7 @@ final class ComposeCommand implements Callable<Integer> {
   private void refuseBesideVary() {
     refuseTogether(options.rule().isPresent(), "--vary", "--options");
     refuseTogether(confidence.isPresent(), "--vary", "--confidence");
+    refuseTogether(!withstand.isEmpty(), "--vary", "--withstand");
     refuseTogether(why, "--vary", "--why");
     refuseTogether(leftOut, "--vary", "--left-out");
     refuseTogether(instance.isPresent(), "--vary", "--instance");

@@ -148,6 +148,26 @@ public record Brief(
         ownItems);
   }
 
+  /** The same brief with other wishes. */
+  public Brief withWishes(Wishes other) {
+    return new Brief(
+        title,
+        goal,
+        group,
+        mode,
+        cap,
+        start,
+        zones,
+        tools,
+        rhythm,
+        meals,
+        curve,
+        bufferPercent,
+        given,
+        other,
+        ownItems);
+  }
+
   /** The same brief for other people. */
   public Brief withGroup(Group other) {
     return new Brief(

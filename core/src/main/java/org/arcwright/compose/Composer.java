@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.time.InstantSource;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.arcwright.agenda.Agenda;
 import org.arcwright.brief.Brief;
@@ -97,8 +98,26 @@ public final class Composer {
     return compose(brief, allowance(budget, cancel), listener);
   }
 
+  /**
+   * As {@link #compose(Brief, Budget)}, without some of the exercises that the brief allows. All
+   * else of the problem stays as it is: the answer keeps to the brief, and what it costs can be
+   * held against what the best of all costs.
+   *
+   * @param without why each of them, by its id, in words that may follow its title and a colon
+   * @throws InvalidValueException if the brief names what the catalog does not have, or times that
+   *     cannot be planned
+   */
+  public Composition composeWithout(Map<String, String> without, Brief brief, Budget budget) {
+    Allowance allowance = allowance(budget, Cancel.NEVER);
+    Reduction reduction = steps.reduce(brief, catalog, allowance::spent).without(without);
+    return compose(reduction, allowance, Listener.NONE);
+  }
+
   Composition compose(Brief brief, Allowance allowance, Listener listener) {
-    Reduction reduction = steps.reduce(brief, catalog, allowance::spent);
+    return compose(steps.reduce(brief, catalog, allowance::spent), allowance, listener);
+  }
+
+  private Composition compose(Reduction reduction, Allowance allowance, Listener listener) {
     List<LeftOut> leftOut = leftOut(reduction);
     if (!reduction.complete()) {
       return new Composition.Stopped(Optional.empty(), 0, leftOut, reduction.instance());

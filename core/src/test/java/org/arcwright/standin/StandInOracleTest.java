@@ -63,7 +63,7 @@ class StandInOracleTest {
     assertThat(inEachOthersWay).isGreaterThan(5);
   }
 
-  private static List<Exercise> exercises(Random random) {
+  static List<Exercise> exercises(Random random) {
     List<Exercise> exercises = new ArrayList<>();
     List<String> yields = List.of("arrival", "idea-pool", "shortlist", "decision", "takeaways");
     for (int step = 0; step < yields.size(); step++) {

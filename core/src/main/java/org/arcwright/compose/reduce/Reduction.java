@@ -2,6 +2,7 @@ package org.arcwright.compose.reduce;
 
 import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Function;
@@ -34,5 +35,22 @@ public record Reduction(
   /** Copies the map. */
   public Reduction {
     leftOut = Collections.unmodifiableSortedMap(new TreeMap<>(leftOut));
+  }
+
+  /**
+   * The same without some exercises. All else stays as it is, so what fits then fits the whole, at
+   * the same cost.
+   *
+   * @param others why, by id
+   */
+  public Reduction without(Map<String, String> others) {
+    SortedMap<String, String> all = new TreeMap<>(leftOut);
+    others.forEach(all::putIfAbsent);
+    Instance smaller =
+        instance.withCandidates(
+            instance.candidates().stream()
+                .filter(candidate -> !others.containsKey(candidate.id()))
+                .toList());
+    return new Reduction(brief, catalog, goal, smaller, all, costParts, complete);
   }
 }
