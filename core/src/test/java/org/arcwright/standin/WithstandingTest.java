@@ -92,8 +92,7 @@ class WithstandingTest {
           for (Swap swap : loss.swaps()) {
             if (swap.standIn().isEmpty()) {
               Activity bare = (Activity) best.agenda().items().get(swap.place());
-              Wishes wish =
-                  new Wishes(Set.of(bare.exercise()), Set.of(), List.of(), Set.of());
+              Wishes wish = new Wishes(Set.of(bare.exercise()), Set.of(), List.of(), Set.of());
               Withstanding.Found found = withstand(catalog, brief.withWishes(wish));
               assertThat(((Composed) found.composition()).agenda().activities())
                   .extracting(Activity::exercise)
@@ -121,7 +120,6 @@ class WithstandingTest {
   }
 
   private static Withstanding.Found withstand(Catalog catalog, Brief brief) {
-    return Withstanding.compose(
-        catalog, brief, BREAKOUTS, Budget.USUAL, InstantSource.system());
+    return Withstanding.compose(catalog, brief, BREAKOUTS, Budget.USUAL, InstantSource.system());
   }
 }

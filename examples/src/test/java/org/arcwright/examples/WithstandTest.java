@@ -34,8 +34,7 @@ class WithstandTest {
         continue;
       }
       Withstanding.Found found =
-          Withstanding.compose(
-              catalog, brief, Set.of(tool), Budget.USUAL, InstantSource.system());
+          Withstanding.compose(catalog, brief, Set.of(tool), Budget.USUAL, InstantSource.system());
 
       asked++;
       if (found.reached()) {

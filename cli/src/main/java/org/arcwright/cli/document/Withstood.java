@@ -75,7 +75,8 @@ public final class Withstood {
     List<String> titles =
         found.bare().stream()
             .map(place -> (Activity) composed.agenda().items().get(place))
-            .map(activity -> Words.quoted(activity.title()) + " (" + phase(composed, activity) + ")")
+            .map(
+                activity -> Words.quoted(activity.title()) + " (" + phase(composed, activity) + ")")
             .toList();
     return "No agenda was found in which every exercise works "
         + without
