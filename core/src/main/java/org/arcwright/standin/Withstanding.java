@@ -6,8 +6,8 @@ import java.time.InstantSource;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableMap;
 import java.util.Set;
-import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.arcwright.agenda.Agenda;
@@ -37,7 +37,7 @@ public final class Withstanding {
   private final Budget budget;
   private final Instant begin;
   private final Set<String> wished = new HashSet<>();
-  private final SortedMap<String, String> out = new TreeMap<>();
+  private final NavigableMap<String, String> out = new TreeMap<>();
   private long labels;
 
   private Withstanding(
@@ -87,7 +87,7 @@ public final class Withstanding {
   }
 
   /** An agenda, and what in it has no stand-in, by place. */
-  private record Attempt(Composed composed, int stops, SortedMap<Integer, String> bare) {}
+  private record Attempt(Composed composed, int stops, NavigableMap<Integer, String> bare) {}
 
   /**
    * Composes. At most one agenda for each exercise that leans on the tools, and usually two or
@@ -152,7 +152,7 @@ public final class Withstanding {
 
   /** Why no agenda does without the tools. */
   private List<String> reasons() {
-    SortedMap<String, String> leaning = new TreeMap<>();
+    NavigableMap<String, String> leaning = new TreeMap<>();
     for (Exercise exercise : catalog.exercises().values()) {
       String on =
           tools.stream()
@@ -170,7 +170,7 @@ public final class Withstanding {
   private Attempt attempt(Composed composed) {
     StandIns found = StandInFinder.of(catalog).find(composed.agenda(), brief);
     int stops = 0;
-    SortedMap<Integer, String> bare = new TreeMap<>();
+    NavigableMap<Integer, String> bare = new TreeMap<>();
     for (ToolLoss loss : found.tools()) {
       if (tools.contains(loss.tool())) {
         stops += loss.swaps().size();

@@ -3,6 +3,7 @@ package org.arcwright.compose.reduce;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableMap;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Function;
@@ -44,7 +45,7 @@ public record Reduction(
    * @param others why, by id
    */
   public Reduction without(Map<String, String> others) {
-    SortedMap<String, String> all = new TreeMap<>(leftOut);
+    NavigableMap<String, String> all = new TreeMap<>(leftOut);
     others.forEach(all::putIfAbsent);
     Instance smaller =
         instance.withCandidates(
