@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.List;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
+import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -121,5 +122,55 @@ class HandoutsTest {
       assertThat(standIn.select("blockquote")).isNotEmpty();
       assertThat(standIn.select("ol > li")).isNotEmpty();
     }
+  }
+
+  /** A brief whose agenda has no board at hand. */
+  private static final String BOARDLESS =
+      """
+      title: Why the boiler failed
+      goal: learn-from-an-incident
+      people: {count: 5, acquainted: colleagues, openness: 1}
+      mode: remote
+      cap: 75m
+      start: 2027-05-04 13:00
+      zone: Europe/Vienna
+      tools: [call, chat, document]
+      """;
+
+  @Test
+  void nobodyHearsOfABoardWhereTheAgendaLeansOnNone() throws IOException {
+    Path out = handouts(BOARDLESS);
+
+    for (String name : List.of("onboarding.txt", "preparation-plan.md", "plan.ics", "index.html")) {
+      assertThat(text(out, name)).as(name).doesNotContainIgnoringCase("the board");
+    }
+    assertThat(Jsoup.parse(text(out, "index.html")).text()).doesNotContain("Board plan");
+  }
+
+  @Test
+  void whereTheAgendaLeansOnABoardItIsLinkedAndBuilt() throws IOException {
+    Path out = handouts(Files.readString(Path.of("../examples/briefs/next-service.yaml")));
+
+    assertThat(text(out, "onboarding.txt"))
+        .contains("[LINK TO THE BOARD]", "one word on the board");
+    assertThat(text(out, "preparation-plan.md")).contains("Build the board");
+  }
+
+  /** A cue of half a minute of music would be a nuisance. */
+  @Test
+  void musicIsPlayedOnlyWherePeopleAreSilentForTwoMinutes() throws IOException {
+    Path out = handouts(Files.readString(Path.of("../examples/briefs/next-service.yaml")));
+
+    for (Element item : Jsoup.parse(text(out, "run-sheet.html")).select("section.item")) {
+      boolean silent =
+          item.select("ol > li").eachText().stream()
+              .filter(step -> step.contains("in silence, everybody alone"))
+              .anyMatch(
+                  step -> Double.parseDouble(step.substring(0, step.indexOf("min")).strip()) >= 2);
+      if (!silent) {
+        assertThat(item.text()).doesNotContain("Quiet music");
+      }
+    }
+    assertThat(text(out, "run-sheet.md")).contains("Quiet music");
   }
 }

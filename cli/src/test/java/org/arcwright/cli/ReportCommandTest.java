@@ -105,6 +105,17 @@ class ReportCommandTest {
         .contains("I did not know how much we have.", "– the newest member");
   }
 
+  /** What somebody wrote as a sentence gets no second full stop. */
+  @Test
+  void howADecisionWasReachedIsASentence() throws IOException {
+    report(RECORD.replace("RESULT", "Repair kits"));
+    assertThat(page("report.html").select("#decisions li").text())
+        .isEqualTo("We lend repair kits. Decided by: all four present; how: dots.");
+
+    report(RECORD.replace("RESULT", "Repair kits").replace("how: dots", "how: By a vote."));
+    assertThat(page("report.html").select("#decisions li").text()).endsWith("how: By a vote.");
+  }
+
   @Test
   void aVoteIsAddedUpInFrontOfTheReader() throws IOException {
     report(RECORD.replace("RESULT", "Repair kits"));

@@ -17,6 +17,9 @@ class ExerciseRulesTest {
   /** Brysbaert (2019), A meta-analysis of reading rate: 183 words a minute aloud. */
   private static final int WORDS_A_MINUTE = 183;
 
+  /** From so many on a group may be called large: common practice, no source. */
+  private static final int LARGE = 30;
+
   @ParameterizedTest
   @MethodSource("exercises")
   void every_size_that_it_serves_splits_into_its_groups(Exercise exercise) {
@@ -41,6 +44,16 @@ class ExerciseRulesTest {
 
     assertThat(Duration.ofSeconds(60L * words / WORDS_A_MINUTE))
         .isLessThanOrEqualTo(first.minutes().typical());
+  }
+
+  /** It is read by those who take part, who are as few as the exercise serves, or as many. */
+  @ParameterizedTest
+  @MethodSource("exercises")
+  void its_purpose_fits_the_smallest_group_that_it_serves(Exercise exercise) {
+    if (exercise.people().min() < LARGE) {
+      assertThat(exercise.purpose())
+          .doesNotContainPattern("(?i)\\b(large|big|huge) groups?\\b|\\bhundred|\\bcrowd");
+    }
   }
 
   @ParameterizedTest

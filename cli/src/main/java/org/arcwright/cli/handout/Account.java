@@ -91,11 +91,12 @@ public record Account(
         .orElse(text);
   }
 
-  /** By whom and how, in a line; empty if neither is known. */
+  /** By whom and how, in a sentence; empty if neither is known. */
   String way(Decision decision) {
     List<String> parts = new ArrayList<>();
     decision.by().ifPresent(by -> parts.add(language.say("report.by", by)));
     decision.how().ifPresent(how -> parts.add(language.say("report.how", how)));
-    return language.capital(String.join("; ", parts));
+    String line = language.capital(String.join("; ", parts));
+    return line.isEmpty() || line.matches("(?s).*[.!?…]") ? line : language.say("sentence", line);
   }
 }

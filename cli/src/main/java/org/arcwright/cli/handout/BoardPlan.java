@@ -87,8 +87,7 @@ public final class BoardPlan {
             arrows);
     List<Block> blocks =
         List.of(new Text(language.say("board.lead")), new Picture(svg, List.of()), table());
-    return new Sheet(
-        workshop.agenda().title(), language.say("board.kicker"), workshop.facts(), blocks);
+    return new Sheet(workshop.agenda().title(), workshop.boardPlan(), workshop.facts(), blocks);
   }
 
   /** Where the latest exercise that leaves a work product has its area. */
@@ -215,7 +214,7 @@ public final class BoardPlan {
               Cell.of(cover(area))));
     }
     return new Table(
-        language.say("board.kicker"),
+        workshop.boardPlan(),
         List.of(
             language.say("board.area"),
             language.say("board.holds"),

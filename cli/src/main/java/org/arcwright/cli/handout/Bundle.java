@@ -68,7 +68,8 @@ public final class Bundle {
     add("preparation-plan", "plan", PreparationPlan.of(workshop));
     PreparationPlan.calendar(workshop, now, before.apply(PLAN))
         .ifPresent(file -> calendar(PLAN, "index.plan-calendar", "index.plan-calendar.what", file));
-    BoardPlan.of(workshop).ifPresent(sheet -> add("board-plan", "board", sheet));
+    BoardPlan.of(workshop)
+        .ifPresent(sheet -> add("board-plan", workshop.boardPlan(), "board", sheet));
     add("materials", "materials", MaterialsList.of(workshop));
     add("tool-test", "test", ToolTestSheet.of(workshop));
     part("before");
@@ -80,6 +81,7 @@ public final class Bundle {
     part("send");
     add(
         "run-sheet",
+        language.say("run.kicker"),
         "run",
         RunSheet.of(workshop, standIns),
         RunSheet.html(workshop, standIns, pages));
@@ -103,13 +105,16 @@ public final class Bundle {
   }
 
   private void add(String name, String key, Sheet sheet) {
-    add(name, key, sheet, pages.html(sheet));
+    add(name, language.say(key + ".kicker"), key, sheet);
   }
 
-  private void add(String name, String key, Sheet sheet, String html) {
+  private void add(String name, String title, String key, Sheet sheet) {
+    add(name, title, key, sheet, pages.html(sheet));
+  }
+
+  private void add(String name, String title, String key, Sheet sheet, String html) {
     files.put(name + ".html", html);
     files.put(name + ".md", Markdown.of(sheet));
-    links.add(
-        new Point(language.say(key + ".kicker"), language.say("index." + key), name + ".html"));
+    links.add(new Point(title, language.say("index." + key), name + ".html"));
   }
 }

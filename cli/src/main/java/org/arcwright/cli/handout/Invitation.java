@@ -2,6 +2,7 @@ package org.arcwright.cli.handout;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import org.arcwright.agenda.Agenda;
 import org.arcwright.catalog.Goal;
 import org.arcwright.catalog.Mode;
@@ -16,6 +17,9 @@ import org.arcwright.cli.words.Language;
 
 /** The message that gets people and their tools ready, with every blank marked. */
 public final class Invitation {
+  /** What people enter by a link of its own; all else is reached from the call. */
+  private static final Set<String> LINKED = Set.of("call", "board", "document");
+
   private final Workshop workshop;
   private final Language language;
 
@@ -70,16 +74,7 @@ public final class Invitation {
       paragraphs.add(language.say("invite.why", language.list(left)));
     }
     if (agenda.mode() != Mode.IN_PERSON) {
-      List<String> tools = new ArrayList<>();
-      for (String id : workshop.tools()) {
-        Tool tool = workshop.catalog().tools().get(id);
-        if (tool != null && tool.modes().contains(Mode.REMOTE)) {
-          tools.add(tool.title());
-        }
-      }
-      paragraphs.add(language.say("invite.tools", language.list(tools)));
-      paragraphs.add(language.say("invite.links"));
-      paragraphs.add(language.say("invite.try"));
+      paragraphs.addAll(screens());
       paragraphs.add(language.say("invite.place"));
     }
     if (agenda.mode() != Mode.REMOTE) {
@@ -89,5 +84,25 @@ public final class Invitation {
     paragraphs.add(language.say("invite.call"));
     paragraphs.add(language.say("invite.bye"));
     return paragraphs;
+  }
+
+  /** Which tools, how to get in, and what to try: a link for each that is entered by one. */
+  private List<String> screens() {
+    List<String> tools = new ArrayList<>();
+    List<String> links = new ArrayList<>();
+    for (String id : workshop.tools()) {
+      Tool tool = workshop.catalog().tools().get(id);
+      if (tool != null && tool.modes().contains(Mode.REMOTE)) {
+        tools.add(workshop.tool(id));
+        if (LINKED.contains(id)) {
+          links.add(language.say("invite.link." + id));
+        }
+      }
+    }
+    return List.of(
+        language.say("invite.tools", language.list(tools)),
+        language.say("invite.links", language.list(links)),
+        language.say("invite.try", links.size())
+            + (workshop.leansOnBoard() ? " " + language.say("invite.try.board") : ""));
   }
 }

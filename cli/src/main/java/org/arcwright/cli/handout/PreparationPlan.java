@@ -23,11 +23,12 @@ public final class PreparationPlan {
     SPONSOR("sponsor", 15, 45, "facilitator", Where.EVERYWHERE),
     INVITE("invite", 12, 30, "sponsor", Where.EVERYWHERE),
     MATERIALS("materials", 7, 45, "producer", Where.ROOM),
-    BOARD("board", 6, 90, "producer", Where.SCREENS),
+    BOARD("board", 6, 90, "producer", Where.BOARD),
+    DOCUMENT("document", 6, 30, "producer", Where.DOCUMENT),
     ONBOARD("onboard", 5, 30, "facilitator", Where.EVERYWHERE),
     TALKS("talks", 4, 60, "facilitator", Where.EVERYWHERE),
     TEST("test", 3, 45, "producer", Where.SCREENS),
-    SLIDES("slides", 3, 30, "producer", Where.SCREENS),
+    SLIDES("slides", 3, 30, "producer", Where.BOARD),
     STANDINS("stand-ins", 2, 20, "facilitator", Where.EVERYWHERE),
     REHEARSE("rehearse", 1, 60, "both", Where.EVERYWHERE),
     HOUR("hour", 0, 60, "both", Where.EVERYWHERE);
@@ -50,18 +51,23 @@ public final class PreparationPlan {
   private enum Where {
     EVERYWHERE,
     SCREENS,
+    BOARD,
+    DOCUMENT,
     ROOM
   }
 
   private PreparationPlan() {}
 
-  private static List<Task> tasks(Mode mode) {
+  private static List<Task> tasks(Workshop workshop) {
+    Mode mode = workshop.agenda().mode();
     List<Task> tasks = new ArrayList<>();
     for (Task task : Task.values()) {
       boolean wanted =
           switch (task.where) {
             case EVERYWHERE -> true;
             case SCREENS -> mode != Mode.IN_PERSON;
+            case BOARD -> workshop.leansOnBoard();
+            case DOCUMENT -> !workshop.using("document").isEmpty();
             case ROOM -> mode != Mode.REMOTE;
           };
       if (wanted) {
@@ -75,7 +81,7 @@ public final class PreparationPlan {
   public static Sheet of(Workshop workshop) {
     Language language = workshop.language();
     List<List<Cell>> rows = new ArrayList<>();
-    for (Task task : tasks(workshop.agenda().mode())) {
+    for (Task task : tasks(workshop)) {
       String day =
           workshop
               .hours()
@@ -120,7 +126,7 @@ public final class PreparationPlan {
       Workshop workshop, ZonedDateTime start, Instant stamp, Optional<String> before) {
     Language language = workshop.language();
     CalendarEvents events = new CalendarEvents(workshop.whose(), stamp, before);
-    for (Task task : tasks(workshop.agenda().mode())) {
+    for (Task task : tasks(workshop)) {
       Duration length = Duration.ofMinutes(task.minutes);
       String word = "plan:" + task.key;
       String title =

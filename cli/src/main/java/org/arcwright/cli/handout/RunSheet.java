@@ -13,6 +13,7 @@ import org.arcwright.agenda.AgendaItem.Pause;
 import org.arcwright.catalog.Exercise;
 import org.arcwright.catalog.Format;
 import org.arcwright.catalog.Mode;
+import org.arcwright.catalog.Speaker;
 import org.arcwright.catalog.Step;
 import org.arcwright.cli.page.Block;
 import org.arcwright.cli.page.Block.Facts;
@@ -39,6 +40,9 @@ import org.arcwright.standin.ToolLoss;
  */
 public final class RunSheet {
   private static final String TEMPLATE = "run-sheet.ftlh";
+
+  /** Music that has hardly begun when it ends only disturbs: common practice, no source. */
+  private static final Duration WORTH_MUSIC = Duration.ofMinutes(2);
 
   private final Workshop workshop;
   private final StandIns standIns;
@@ -277,9 +281,15 @@ public final class RunSheet {
     return (double) typical.toSeconds() * step.times(people, exercise.breakout());
   }
 
+  private static boolean isLongSilence(Step step) {
+    return step.format() == Format.SOLO
+        && step.speaker() == Speaker.NOBODY
+        && step.minutes().typical().compareTo(WORTH_MUSIC) >= 0;
+  }
+
   private List<Block> after(Exercise exercise) {
     List<Point> cues = new ArrayList<>();
-    if (exercise.steps().stream().anyMatch(step -> step.format() == Format.SOLO)) {
+    if (exercise.steps().stream().anyMatch(RunSheet::isLongSilence)) {
       cues.add(Point.of(language.say("run.cue.music")));
     }
     if (exercise.openness() > 0 && agenda.mode() != Mode.IN_PERSON) {

@@ -78,6 +78,16 @@ public record Workshop(Agenda agenda, Brief brief, Catalog catalog, Language lan
     return List.copyOf(tools);
   }
 
+  /** Whether some exercise is worked on a board on the screen. */
+  boolean leansOnBoard() {
+    return !using("board").isEmpty();
+  }
+
+  /** What the plan of the areas is called: not every agenda has a board. */
+  String boardPlan() {
+    return language.say(leansOnBoard() ? "board.kicker" : "board.kicker.other");
+  }
+
   /** The exercises that cannot do without a tool, in order. */
   public List<Activity> using(String tool) {
     return agenda.activities().stream()
