@@ -28,7 +28,8 @@ public final class AgendaSheet {
   /**
    * The sheet.
    *
-   * @param why sentences on why it is built so, in English; may be empty
+   * @param why sentences on why it is built so, in English; may be empty, and is left out of a
+   *     sheet in another language
    */
   public static Sheet of(Workshop workshop, List<String> why) {
     Agenda agenda = workshop.agenda();
@@ -38,17 +39,8 @@ public final class AgendaSheet {
         new Picture(
             ArcPicture.draw(agenda, language, "arc-", Size.LARGE, agenda.cap()), List.of()));
     blocks.addAll(body(workshop));
-    if (!why.isEmpty()) {
-      Block reasons = points(why);
-      String title = language.say("agenda.why");
-      blocks.add(
-          language.isEnglish()
-              ? Part.of("why", title, reasons)
-              : Part.of(
-                  "why",
-                  title,
-                  new Block.Text(language.say("agenda.why.english")),
-                  new Block.Tongue(Language.ENGLISH.tag(), List.of(reasons))));
+    if (!why.isEmpty() && language.isEnglish()) {
+      blocks.add(Part.of("why", language.say("agenda.why"), points(why)));
     }
     return new Sheet(agenda.title(), language.say("agenda.kicker"), workshop.facts(), blocks);
   }

@@ -76,12 +76,11 @@ public final class OptionsSheet {
   private Part inSmall(int number) {
     Agenda agenda = workshops.get(number).agenda();
     String id = "option-" + (number + 1);
-    Size size = number == 0 ? Size.LARGE : Size.SMALL;
     return Part.of(
         id,
         language.say("options.one", number + 1),
         new Picture(
-            ArcPicture.draw(agenda, language, id + "-", size, agenda.cap()), titles(agenda)),
+            ArcPicture.draw(agenda, language, id + "-", Size.SMALL, agenda.cap()), titles(agenda)),
         new Text(only(number)),
         new Points(
             List.of(new Point(language.say("options.jump", number + 1), "", "#" + id + "-whole"))));

@@ -195,7 +195,7 @@ public final class RunSheet {
         index,
         before(activity, exercise, index),
         steps(workshop, exercise, activity.length()),
-        after(exercise));
+        after(activity, exercise));
   }
 
   private List<Block> before(Activity activity, Exercise exercise, int index) {
@@ -222,7 +222,7 @@ public final class RunSheet {
     standIns(index).forEach(facts::add);
     facts.add(Point.of(language.say("run.here"), exercise.in(agenda.mode()).adaptation()));
     blocks.add(new Facts(facts));
-    Care.note(workshop, exercise).ifPresent(blocks::add);
+    blocks.addAll(Care.notes(workshop, exercise));
     blocks.add(new Words(List.of(exercise.opening())));
     return blocks;
   }
@@ -287,7 +287,19 @@ public final class RunSheet {
         && step.minutes().typical().compareTo(WORTH_MUSIC) >= 0;
   }
 
-  private List<Block> after(Exercise exercise) {
+  /** The first later exercise that builds on what this one leaves. */
+  private Optional<Activity> next(Activity activity, Exercise exercise) {
+    return agenda.activities().stream()
+        .filter(later -> later.start().compareTo(activity.start()) > 0)
+        .filter(
+            later ->
+                workshop.exercise(later).stream()
+                    .flatMap(known -> known.needs().stream())
+                    .anyMatch(exercise.yields()::contains))
+        .findFirst();
+  }
+
+  private List<Block> after(Activity activity, Exercise exercise) {
     List<Point> cues = new ArrayList<>();
     if (exercise.steps().stream().anyMatch(RunSheet::isLongSilence)) {
       cues.add(Point.of(language.say("run.cue.music")));
@@ -297,7 +309,13 @@ public final class RunSheet {
     }
     exercise.notes().watch().forEach(watch -> cues.add(Point.of(language.say("run.watch"), watch)));
     exercise.notes().tips().forEach(tip -> cues.add(Point.of(language.say("run.tip"), tip)));
-    cues.add(Point.of(language.say("run.cue.ask")));
+    next(activity, exercise)
+        .ifPresent(
+            next ->
+                cues.add(
+                    Point.of(
+                        language.say(
+                            "run.cue.ask", next.title(), workshop.hours().at(next.start())))));
     cues.add(Point.of(language.say("run.carry"), exercise.notes().carryOver()));
     return List.of(new Points(cues));
   }

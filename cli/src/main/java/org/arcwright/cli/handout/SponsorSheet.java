@@ -1,6 +1,7 @@
 package org.arcwright.cli.handout;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -14,7 +15,6 @@ import org.arcwright.brief.Wishes;
 import org.arcwright.catalog.Goal;
 import org.arcwright.catalog.Kind;
 import org.arcwright.catalog.Mode;
-import org.arcwright.catalog.Product;
 import org.arcwright.catalog.Tool;
 import org.arcwright.cli.page.Block;
 import org.arcwright.cli.page.Block.Cell;
@@ -27,6 +27,7 @@ import org.arcwright.cli.page.Block.Table;
 import org.arcwright.cli.page.Block.Text;
 import org.arcwright.cli.page.Sheet;
 import org.arcwright.cli.words.Language;
+import org.arcwright.cli.words.Said;
 
 /**
  * What to ask whoever asked for the workshop: what it is for, who decides what, what would make it
@@ -91,10 +92,12 @@ public final class SponsorSheet {
         .goal()
         .ifPresent(
             goal -> {
-              asked.add(ask("goal", "sponsor.aim.goal", goal.title(), goal.purpose()));
+              String title = language.said(Said.GOAL, goal.title());
+              asked.add(
+                  ask("goal", "sponsor.aim.goal", title, language.said(Said.GOAL, goal.purpose())));
               products.addAll(goal.given());
               products.addAll(goal.yields());
-              asked.add(ask("goal", "sponsor.aim.left", language.list(meanings(goal))));
+              asked.add(ask("goal", "sponsor.aim.left", products(goal.yields())));
             });
     asked.add(ask("", "sponsor.aim.good"));
     for (String product : products) {
@@ -106,13 +109,8 @@ public final class SponsorSheet {
     return asked;
   }
 
-  private List<String> meanings(Goal goal) {
-    List<String> meanings = new ArrayList<>();
-    for (String id : goal.yields()) {
-      Product product = workshop.catalog().products().get(id);
-      meanings.add(product == null ? id : product.title());
-    }
-    return meanings;
+  private String products(Collection<String> ids) {
+    return language.list(ids.stream().map(workshop::product).toList());
   }
 
   private List<Block> failure() {
@@ -158,7 +156,8 @@ public final class SponsorSheet {
     List<String> cautions = new ArrayList<>();
     workshop.goal().map(Goal::cautions).ifPresent(cautions::addAll);
     cautions.add(language.say("sponsor.people.care"));
-    asked.add(new Note(language.say("care.title"), String.join(" ", cautions)));
+    asked.add(
+        new Note(language.say("label", language.say("care.title")), String.join(" ", cautions)));
     return asked;
   }
 
@@ -192,8 +191,12 @@ public final class SponsorSheet {
       asked.add(
           ask("buffer", "sponsor.gap.buffer", language.say("percent", brief.bufferPercent())));
     }
+    Set<String> given = workshop.goal().map(Goal::given).orElse(Set.of());
     if (brief.given().isEmpty()) {
-      asked.add(ask("given", "sponsor.gap.given"));
+      asked.add(
+          given.isEmpty()
+              ? ask("given", "sponsor.gap.given.nothing")
+              : ask("given", "sponsor.gap.given", products(given)));
     }
     if (brief.ownItems().isEmpty()) {
       asked.add(ask("own-items", "sponsor.gap.own-items"));
@@ -212,6 +215,7 @@ public final class SponsorSheet {
     return workshop.catalog().tools().values().stream()
         .filter(tool -> tool.modes().contains(brief.mode()))
         .map(Tool::title)
+        .map(title -> language.said(Said.TOOL, title))
         .toList();
   }
 

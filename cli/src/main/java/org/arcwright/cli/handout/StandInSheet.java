@@ -73,7 +73,7 @@ public final class StandInSheet {
         standIns.alone().isEmpty()
             ? new Text(language.say("standins.alone.fine"))
             : swaps(alone, standIns.alone());
-    blocks.add(Part.of("alone", alone, lead));
+    blocks.add(Part.of("alone", alone, lead, new Text(language.say("standins.alone.how"))));
     if (!standIns.decisions().isEmpty()) {
       List<String> decisions =
           standIns.decisions().stream().map(place -> quoted(activity(place))).toList();
@@ -182,7 +182,7 @@ public final class StandInSheet {
     List<Block> blocks = new ArrayList<>();
     blocks.add(new Text(exercise.purpose()));
     blocks.add(new Points(notes));
-    Care.note(workshop, exercise).ifPresent(blocks::add);
+    blocks.addAll(Care.notes(workshop, exercise));
     blocks.add(new Words(List.of(exercise.opening())));
     blocks.add(new Steps(steps));
     String title = language.say("standins.page", standIn.title(), language.time(standIn.length()));

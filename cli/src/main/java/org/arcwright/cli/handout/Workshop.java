@@ -18,6 +18,7 @@ import org.arcwright.catalog.Split;
 import org.arcwright.catalog.Tool;
 import org.arcwright.cli.words.Hours;
 import org.arcwright.cli.words.Language;
+import org.arcwright.cli.words.Said;
 
 /**
  * All that handouts are drawn from.
@@ -48,25 +49,31 @@ public record Workshop(Agenda agenda, Brief brief, Catalog catalog, Language lan
     return catalog.goal(agenda.goal());
   }
 
+  /** The title of the goal; none if the catalog has it no longer. */
+  Optional<String> goalTitle() {
+    return goal().map(goal -> language.said(Said.GOAL, goal.title()));
+  }
+
   /** A phase in words for participants. */
   public String phase(String name) {
     return agenda.phases().stream()
         .filter(phase -> phase.name().equals(name))
         .map(Agenda.PhaseTitle::title)
+        .map(title -> language.said(Said.PHASE, title))
         .findFirst()
         .orElse(name);
   }
 
-  /** A work product in words. */
+  /** A work product in words, with its article where it has one. */
   public String product(String id) {
     Product product = catalog.products().get(id);
-    return product == null ? id : product.title();
+    return product == null ? id : language.said(Said.PRODUCT, product.title());
   }
 
   /** A tool in words. */
   public String tool(String id) {
     Tool tool = catalog.tools().get(id);
-    return tool == null ? id : tool.title();
+    return tool == null ? id : language.said(Said.TOOL, tool.title());
   }
 
   /** Ids of the tools that the exercises cannot do without, in the order in which they are used. */
@@ -117,13 +124,12 @@ public record Workshop(Agenda agenda, Brief brief, Catalog catalog, Language lan
         .or(() -> pairs ? Optional.of(Split.pairs(agenda.people())) : Optional.empty());
   }
 
-  /** Groups in words, such as {@code 4 groups: 3 of 2 and 1 of 3}. */
+  /** Groups in words, such as {@code 3 groups of 2 and one of 3}. */
   public String split(Split split) {
     return split.larger() == 0
         ? language.say("groups.even", split.groups(), split.smaller())
         : language.say(
             "groups.uneven",
-            split.groups(),
             split.groups() - split.larger(),
             split.smaller(),
             split.larger(),
@@ -133,7 +139,7 @@ public record Workshop(Agenda agenda, Brief brief, Catalog catalog, Language lan
   /** The goal, then the setting. */
   public List<String> facts() {
     List<String> facts = new ArrayList<>();
-    goal().ifPresent(goal -> facts.add(goal.title()));
+    goalTitle().ifPresent(facts::add);
     facts.addAll(setting());
     return facts;
   }

@@ -30,18 +30,6 @@ public sealed interface Block {
     }
   }
 
-  /**
-   * Blocks in another language than the page's.
-   *
-   * @param tag of the language, as HTML wants it
-   */
-  record Tongue(String tag, List<Block> blocks) implements Block {
-    /** Copies the list. */
-    public Tongue {
-      blocks = List.copyOf(blocks);
-    }
-  }
-
   /** A paragraph. */
   record Text(String text) implements Block {}
 

@@ -14,7 +14,6 @@ import org.arcwright.cli.page.Block.Room;
 import org.arcwright.cli.page.Block.Steps;
 import org.arcwright.cli.page.Block.Table;
 import org.arcwright.cli.page.Block.Text;
-import org.arcwright.cli.page.Block.Tongue;
 import org.arcwright.cli.page.Block.Words;
 
 /** Writes sheets in Markdown: CommonMark with tables. Texts are escaped. */
@@ -64,8 +63,6 @@ public final class Markdown {
     if (block instanceof Part part) {
       line("#".repeat(level) + " " + escaped(part.title()));
       blocks(part.blocks(), Math.min(6, level + 1));
-    } else if (block instanceof Tongue tongue) {
-      blocks(tongue.blocks(), level);
     } else if (block instanceof Text text) {
       line(start(escaped(text.text())));
     } else if (block instanceof Note note) {

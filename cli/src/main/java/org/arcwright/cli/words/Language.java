@@ -109,6 +109,16 @@ public final class Language {
     return bundle.containsKey(key);
   }
 
+  /**
+   * A text of the catalog, such as a tool's title, as this language says it; as it stands if the
+   * bundle does not have it. The bundle's key is made of the text, so that a catalog of somebody's
+   * own keeps its words.
+   */
+  public String said(Said what, String text) {
+    String key = what.key(text);
+    return knows(key) ? say(key) : text;
+  }
+
   /** A word of the trade; {@code family} is what it is one of, such as {@code kind}. */
   public String name(String family, Word word) {
     return say(family + "." + word.word());
