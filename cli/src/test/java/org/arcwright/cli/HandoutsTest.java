@@ -173,4 +173,34 @@ class HandoutsTest {
     }
     assertThat(text(out, "run-sheet.md")).contains("Quiet music");
   }
+
+  /** Central Europe sets its clocks forward at 02:00 on 28 March 2027 (Directive 2000/84/EC). */
+  @Test
+  void peopleAreToldWhenTheClocksChangeMeanwhile() throws IOException {
+    String night =
+        Briefs.SHORT.replaceAll("start: \\S+ \\S+", "start: 2027-03-28 01:00")
+            + "zones: [Asia/Kolkata]\n";
+
+    assertThat(text(handouts(night), "participants.md"))
+        .contains("the clocks in Vienna go forward by 1 h at 02:00")
+        .doesNotContain("the clocks in Kolkata");
+    assertThat(text(handouts(Briefs.SHORT), "participants.md")).doesNotContain("clocks");
+  }
+
+  @Test
+  void whatOnlyAStandInNeedsIsBroughtAndTried() throws IOException {
+    Path out = handouts(BOARDLESS);
+    Document standIns = Jsoup.parse(text(out, "stand-ins.html"));
+    String materials = text(out, "materials.md");
+    String tests = text(out, "tool-test.md");
+
+    for (String ready : standIns.select("td:nth-child(3)").eachText()) {
+      for (String tool : List.of("chat", "document", "screen", "board", "poll")) {
+        if (ready.contains(tool)) {
+          assertThat(materials).as(ready).containsIgnoringCase(tool);
+          assertThat(tests).as(ready).containsIgnoringCase(tool);
+        }
+      }
+    }
+  }
 }

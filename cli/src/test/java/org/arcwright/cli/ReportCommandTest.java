@@ -157,9 +157,9 @@ class ReportCommandTest {
       assertThat(said).contains(row.ownText());
     }
     assertThat(page.select("#course tbody").text())
-        .contains("A guest's view not planned 09:16–09:30")
+        .contains("A guest’s view not planned 09:16–09:30")
         .contains("left out");
-    assertThat(said).contains("A guest's view: planned not planned; held 09:16–09:30.");
+    assertThat(said).contains("A guest’s view: not planned, held 09:16–09:30.");
   }
 
   @Test

@@ -25,14 +25,18 @@ import org.arcwright.cli.words.Language;
  * this many people, until when it stays covered, and what is carried over from one to another.
  */
 public final class BoardPlan {
+  private static final String PAGES = "document";
+
   /** What has areas, the roomiest first: an exercise's area is on the first that it needs. */
   private static final List<String> SURFACES =
-      List.of("board", "wall", "flipchart", "document", "notes", "paper");
+      List.of("board", "wall", "flipchart", PAGES, "notes", "paper");
 
   /** What is handed out rather than covered. */
   private static final Set<String> HANDED = Set.of("notes", "paper");
 
-  private static final Set<String> SHEETS = Set.of("flipchart", "notes", "paper");
+  /** What has sheets or pages rather than fields side by side. */
+  private static final Map<String, String> FORMS =
+      Map.of("flipchart", "sheet", "notes", "sheet", "paper", "sheet", PAGES, "page");
 
   private static final String FIELD = "field";
 
@@ -116,7 +120,7 @@ public final class BoardPlan {
                 number,
                 surface.get(),
                 takes,
-                holds(exercise, SHEETS.contains(surface.get()) ? "sheet" : FIELD),
+                holds(exercise, FORMS.getOrDefault(surface.get(), FIELD)),
                 exercise.notes().materials()));
       }
       for (String product : exercise.yields()) {
@@ -170,13 +174,18 @@ public final class BoardPlan {
   }
 
   private boolean covered(Area area) {
-    return !area.activity().start().isZero() && !HANDED.contains(area.surface());
+    return !area.activity().start().isZero()
+        && !HANDED.contains(area.surface())
+        && !area.surface().equals(PAGES);
   }
 
   private String cover(Area area) {
     String at = workshop.hours().at(area.activity().start());
     if (HANDED.contains(area.surface())) {
       return language.say("board.handed", at);
+    }
+    if (area.surface().equals(PAGES)) {
+      return language.say("board.shown", at);
     }
     return covered(area) ? language.say("board.covered", at) : language.say("board.open");
   }

@@ -70,8 +70,8 @@ public final class Bundle {
         .ifPresent(file -> calendar(PLAN, "index.plan-calendar", "index.plan-calendar.what", file));
     BoardPlan.of(workshop)
         .ifPresent(sheet -> add("board-plan", workshop.boardPlan(), "board", sheet));
-    add("materials", "materials", MaterialsList.of(workshop));
-    add("tool-test", "test", ToolTestSheet.of(workshop));
+    add("materials", "materials", MaterialsList.of(workshop, standIns));
+    add("tool-test", "test", ToolTestSheet.of(workshop, standIns));
     part("before");
     add("onboarding", "invite", Invitation.of(workshop));
     files.put("onboarding.txt", Invitation.text(workshop));

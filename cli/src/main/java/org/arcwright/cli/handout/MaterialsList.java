@@ -16,6 +16,7 @@ import org.arcwright.cli.page.Block.Table;
 import org.arcwright.cli.page.Block.Text;
 import org.arcwright.cli.page.Sheet;
 import org.arcwright.cli.words.Language;
+import org.arcwright.standin.StandIns;
 
 /** What has to be there, with quantities worked out for this many people. */
 public final class MaterialsList {
@@ -37,20 +38,22 @@ public final class MaterialsList {
   private static final int WALL_METRES = 2;
 
   private final Workshop workshop;
+  private final StandIns standIns;
   private final Language language;
   private final int people;
   private final boolean room;
 
-  private MaterialsList(Workshop workshop) {
+  private MaterialsList(Workshop workshop, StandIns standIns) {
     this.workshop = workshop;
+    this.standIns = standIns;
     this.language = workshop.language();
     this.people = workshop.agenda().people();
     this.room = workshop.agenda().mode() != Mode.REMOTE;
   }
 
   /** The sheet. */
-  public static Sheet of(Workshop workshop) {
-    MaterialsList list = new MaterialsList(workshop);
+  public static Sheet of(Workshop workshop, StandIns standIns) {
+    MaterialsList list = new MaterialsList(workshop, standIns);
     Language language = workshop.language();
     List<Block> blocks = new ArrayList<>();
     blocks.add(new Text(language.say("materials.lead", list.people)));
@@ -63,11 +66,22 @@ public final class MaterialsList {
               language.say("materials.ready"),
               new Table(
                   language.say("materials.ready"),
+                  List.of(language.say("materials.what"), language.say("materials.for")),
+                  ready)));
+    }
+    List<List<Cell>> spares = list.spares();
+    if (!spares.isEmpty()) {
+      blocks.add(
+          Part.of(
+              "spares",
+              language.say("materials.spares"),
+              new Table(
+                  language.say("materials.spares"),
                   List.of(
                       language.say("materials.what"),
                       language.say("materials.many"),
                       language.say("materials.for")),
-                  ready)));
+                  spares)));
     }
     return new Sheet(
         workshop.agenda().title(), language.say("materials.kicker"), workshop.facts(), blocks);
@@ -76,11 +90,8 @@ public final class MaterialsList {
   private Table things() {
     List<List<Cell>> rows = new ArrayList<>();
     for (String id : workshop.tools()) {
-      String key = "materials.of." + id;
-      String many = language.say(language.knows(key) ? key : "materials.of.other", count(id));
-      rows.add(
-          List.of(
-              Cell.of(language.capital(workshop.tool(id))), Cell.of(many), Cell.of(titles(id))));
+      int count = count(id, workshop.using(id).size(), workshop.groupsAtOnce(id));
+      rows.add(row(id, count, titles(id)));
     }
     if (room && workshop.tools().stream().anyMatch(WRITTEN_ON::contains)) {
       rows.add(extra("pens", people + Math.max(2, people / 10)));
@@ -101,6 +112,34 @@ public final class MaterialsList {
         rows);
   }
 
+  private List<Cell> row(String tool, int count, String what) {
+    String key = "materials.of." + tool;
+    return List.of(
+        Cell.of(language.capital(workshop.tool(tool))),
+        Cell.of(language.say(language.knows(key) ? key : "materials.of.other", count)),
+        Cell.of(what));
+  }
+
+  /** What no exercise of the agenda needs, but one that stands in does. */
+  private List<List<Cell>> spares() {
+    List<List<Cell>> rows = new ArrayList<>();
+    Spares.tools(workshop, standIns)
+        .forEach(
+            (tool, users) -> {
+              int groups =
+                  users.stream()
+                      .flatMap(user -> workshop.catalog().exercise(user.exercise()).stream())
+                      .flatMap(exercise -> workshop.groups(exercise).stream())
+                      .mapToInt(Split::groups)
+                      .max()
+                      .orElse(0);
+              List<String> titles =
+                  users.stream().map(user -> language.say("quoted", user.title())).toList();
+              rows.add(row(tool, count(tool, users.size(), groups), language.list(titles)));
+            });
+    return rows;
+  }
+
   private List<Cell> extra(String key, int count) {
     return List.of(
         Cell.of(language.say("materials.extra." + key)),
@@ -108,11 +147,10 @@ public final class MaterialsList {
         Cell.of(language.say("materials.extra.for." + key)));
   }
 
-  private int count(String tool) {
-    int exercises = workshop.using(tool).size();
+  private int count(String tool, int exercises, int groups) {
     return switch (tool) {
       case "call" -> people + 2;
-      case "breakouts", "tables" -> Math.max(1, workshop.groupsAtOnce(tool));
+      case "breakouts", "tables" -> Math.max(1, groups);
       case "paper" -> SHEETS_EACH * people * exercises;
       case "notes" -> (NOTES_EACH * people * exercises + NOTES_IN_A_BLOCK - 1) / NOTES_IN_A_BLOCK;
       case "cards" -> CARDS_EACH * people * exercises;
@@ -140,8 +178,7 @@ public final class MaterialsList {
       for (String line : exercise.map(e -> e.notes().materials()).orElse(List.of())) {
         rows.add(
             List.of(
-                Cell.of(line),
-                Cell.of(many(line, exercise.get())),
+                Cell.of(line, many(line, exercise.get())),
                 Cell.of(activity.title(), workshop.hours().at(activity.start()))));
       }
     }
@@ -165,7 +202,7 @@ public final class MaterialsList {
               String key = "materials.each." + quantity.unit().word();
               return quantity.each() == 0
                   ? language.say(key, units)
-                  : language.say("number", quantity.each() * units);
+                  : language.say("materials.together", quantity.each() * units);
             })
         .orElse("");
   }

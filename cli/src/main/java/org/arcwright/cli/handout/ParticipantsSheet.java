@@ -3,11 +3,13 @@ package org.arcwright.cli.handout;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.arcwright.agenda.Agenda;
 import org.arcwright.agenda.AgendaItem;
 import org.arcwright.agenda.AgendaItem.Activity;
 import org.arcwright.agenda.AgendaItem.Pause;
 import org.arcwright.catalog.Exercise;
+import org.arcwright.cli.page.Block;
 import org.arcwright.cli.page.Block.Cell;
 import org.arcwright.cli.page.Block.Table;
 import org.arcwright.cli.page.Block.Text;
@@ -57,13 +59,25 @@ public final class ParticipantsSheet {
       row.add(Cell.of(language.say("people.free")));
       rows.add(row);
     }
-    return new Sheet(
-        agenda.title(),
-        language.say("people.kicker"),
-        workshop.setting(),
-        List.of(
-            new Text(language.say("people.lead")),
-            new Table(language.say("agenda.table", agenda.title()), heads, rows)));
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(new Text(language.say("people.lead")));
+    all.forEach(hours -> change(hours, agenda, language).ifPresent(blocks::add));
+    blocks.add(new Table(language.say("agenda.table", agenda.title()), heads, rows));
+    return new Sheet(agenda.title(), language.say("people.kicker"), workshop.setting(), blocks);
+  }
+
+  /** Whoever sees a time left out or told twice is told why. */
+  private static Optional<Block> change(Hours hours, Agenda agenda, Language language) {
+    return hours
+        .change(agenda.cap())
+        .map(
+            change ->
+                new Text(
+                    language.say(
+                        change.isGap() ? "people.clocks.forward" : "people.clocks.back",
+                        city(hours),
+                        language.clock(change.getDateTimeBefore().toLocalTime()),
+                        language.time(change.getDuration().abs()))));
   }
 
   /** Such as {@code Buenos Aires}. */

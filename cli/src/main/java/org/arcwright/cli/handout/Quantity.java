@@ -24,6 +24,9 @@ record Quantity(int each, Unit unit) {
           "\\b(?:each|every|per|an?)\\s+(person|participant|group|team|table|pair)\\b",
           Pattern.CASE_INSENSITIVE);
 
+  /** For each of something else too, or some on top. */
+  private static final Pattern MORE = Pattern.compile("\\b(?:each|spare)\\b");
+
   private static final Pattern COUNT =
       Pattern.compile("^(\\w+)(?:\\s+to\\s+(\\w+))?\\s+(\\w+)", Pattern.CASE_INSENSITIVE);
 
@@ -52,7 +55,9 @@ record Quantity(int each, Unit unit) {
         };
     return Optional.of(
         new Quantity(
-            line.substring(per.end()).contains("each") ? 0 : count(line.substring(0, per.start())),
+            MORE.matcher(line).region(per.end(), line.length()).find()
+                ? 0
+                : count(line.substring(0, per.start())),
             unit));
   }
 

@@ -1,10 +1,13 @@
 package org.arcwright.cli.handout;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import org.arcwright.agenda.AgendaItem.Activity;
 import org.arcwright.brief.Brief;
 import org.arcwright.brief.Defaults;
@@ -36,6 +39,8 @@ import org.arcwright.cli.words.Said;
  */
 public final class SponsorSheet {
   private static final int LINES = 2;
+
+  private static final Pattern ISO_DAY = Pattern.compile("\\d{4}-\\d{2}-\\d{2}");
 
   /** A working day of this length wants a meal, so a brief without one is asked about it. */
   private static final int MEAL_HOURS = 4;
@@ -222,10 +227,13 @@ public final class SponsorSheet {
   private List<Block> oddities() {
     List<Block> asked = new ArrayList<>();
     for (Oddity oddity : Oddities.of(brief, workshop.catalog())) {
+      String value = oddity.value();
+      Optional<LocalDate> day =
+          ISO_DAY.matcher(value).matches() ? Optional.of(LocalDate.parse(value)) : Optional.empty();
       String said =
           language.isEnglish()
-              ? language.say("sponsor.odd", oddity.value(), oddity.remark())
-              : language.say("sponsor.odd.bare", oddity.value());
+              ? language.say("sponsor.odd", day.map(language::day).orElse(value), oddity.remark())
+              : language.say("sponsor.odd.bare", day.map(language::date).orElse(value));
       asked.add(
           new Room(language.capital(said), language.say("sponsor.line", oddity.field()), LINES));
     }

@@ -2,9 +2,7 @@ package org.arcwright.cli.handout;
 
 import java.time.Duration;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.arcwright.agenda.AgendaItem.Activity;
@@ -35,9 +33,6 @@ public final class StandInSheet {
   private final Workshop workshop;
   private final StandIns standIns;
   private final Language language;
-
-  /** Each that is named, once. */
-  private final Map<String, StandIn> named = new LinkedHashMap<>();
 
   private StandInSheet(Workshop workshop, StandIns standIns) {
     this.workshop = workshop;
@@ -84,7 +79,7 @@ public final class StandInSheet {
               new Text(language.say("standins.sponsor.how", language.list(decisions)))));
     }
     List<Block> pages = new ArrayList<>();
-    named.values().forEach(standIn -> page(standIn).ifPresent(pages::add));
+    Spares.named(standIns).forEach(standIn -> page(standIn).ifPresent(pages::add));
     if (!pages.isEmpty()) {
       blocks.add(new Part("in-full", language.say("standins.in-full"), false, pages));
     }
@@ -125,7 +120,6 @@ public final class StandInSheet {
       return List.of(instead, Cell.of(language.say("standins.none")), Cell.of(""));
     }
     StandIn found = standIn.get();
-    named.putIfAbsent(found.exercise(), found);
     List<String> tools = found.tools().stream().map(workshop::tool).toList();
     return List.of(
         instead,

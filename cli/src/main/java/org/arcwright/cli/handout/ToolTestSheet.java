@@ -1,7 +1,10 @@
 package org.arcwright.cli.handout;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import org.arcwright.agenda.AgendaItem.Activity;
 import org.arcwright.catalog.Mode;
 import org.arcwright.catalog.Tool;
@@ -14,6 +17,8 @@ import org.arcwright.cli.page.Block.Table;
 import org.arcwright.cli.page.Block.Text;
 import org.arcwright.cli.page.Sheet;
 import org.arcwright.cli.words.Language;
+import org.arcwright.standin.StandIn;
+import org.arcwright.standin.StandIns;
 
 /** Each tool that the agenda uses: what to try on which device, and when it passes. */
 public final class ToolTestSheet {
@@ -23,19 +28,25 @@ public final class ToolTestSheet {
   private final Workshop workshop;
   private final Language language;
 
-  private ToolTestSheet(Workshop workshop) {
+  /** By the tools that only they lean on. */
+  private final Map<String, List<StandIn>> spares;
+
+  private ToolTestSheet(Workshop workshop, StandIns standIns) {
     this.workshop = workshop;
+    this.spares = Spares.tools(workshop, standIns);
     this.language = workshop.language();
   }
 
   /** The sheet. */
-  public static Sheet of(Workshop workshop) {
-    ToolTestSheet test = new ToolTestSheet(workshop);
+  public static Sheet of(Workshop workshop, StandIns standIns) {
+    ToolTestSheet test = new ToolTestSheet(workshop, standIns);
     Language language = workshop.language();
     List<Block> blocks = new ArrayList<>();
     blocks.add(new Text(language.say("test.lead")));
     List<String> inRoom = new ArrayList<>();
-    for (String id : workshop.tools()) {
+    Set<String> all = new LinkedHashSet<>(workshop.tools());
+    all.addAll(test.spares.keySet());
+    for (String id : all) {
       if (test.atScreens(id)) {
         blocks.add(test.atScreen(id));
       } else {
@@ -112,6 +123,12 @@ public final class ToolTestSheet {
     for (Activity activity : workshop.using(id)) {
       uses.add(language.say("test.use", workshop.hours().at(activity.start()), activity.title()));
     }
-    return language.list(uses);
+    List<StandIn> users = spares.getOrDefault(id, List.of());
+    if (users.isEmpty()) {
+      return language.list(uses);
+    }
+    return language.say(
+        "test.use.spare",
+        language.any(users.stream().map(user -> language.say("quoted", user.title())).toList()));
   }
 }

@@ -8,6 +8,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.arcwright.cli.words.Quotes;
 
 /**
  * Texts in another language than the page's, such as a catalog's. Wherever one of them stands on a
@@ -52,7 +53,7 @@ public final class Foreign {
   /** The text in pieces, each in one language. */
   public List<Piece> pieces(String text) {
     if (whole.contains(text)) {
-      return List.of(new Piece(text, tag));
+      return List.of(piece(text, tag));
     }
     List<Piece> pieces = new ArrayList<>();
     int done = 0;
@@ -60,17 +61,22 @@ public final class Foreign {
       int end = end(text, i);
       if (end > i) {
         if (i > done) {
-          pieces.add(new Piece(text.substring(done, i), ""));
+          pieces.add(piece(text.substring(done, i), ""));
         }
-        pieces.add(new Piece(text.substring(i, end), tag));
+        pieces.add(piece(text.substring(i, end), tag));
         done = end;
         i = end - 1;
       }
     }
     if (done < text.length() || pieces.isEmpty()) {
-      pieces.add(new Piece(text.substring(done), ""));
+      pieces.add(piece(text.substring(done), ""));
     }
     return pieces;
+  }
+
+  /** What is in English, alone or on a page that is, gets the quotation marks of print. */
+  private Piece piece(String text, String language) {
+    return new Piece(language.equals(tag) ? Quotes.printed(text) : text, language);
   }
 
   /** Where a foreign text that begins there ends; there itself if none does. */

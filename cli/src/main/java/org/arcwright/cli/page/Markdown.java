@@ -15,6 +15,7 @@ import org.arcwright.cli.page.Block.Steps;
 import org.arcwright.cli.page.Block.Table;
 import org.arcwright.cli.page.Block.Text;
 import org.arcwright.cli.page.Block.Words;
+import org.arcwright.cli.words.Quotes;
 
 /** Writes sheets in Markdown: CommonMark with tables. Texts are escaped. */
 public final class Markdown {
@@ -37,8 +38,9 @@ public final class Markdown {
     return markdown.out.toString();
   }
 
-  /** A text in which nothing is markup. */
-  public static String escaped(String text) {
+  /** A text in which nothing is markup, with the quotation marks of print. */
+  public static String escaped(String typed) {
+    String text = Quotes.printed(typed);
     StringBuilder escaped = new StringBuilder();
     for (int i = 0; i < text.length(); i++) {
       char c = text.charAt(i);

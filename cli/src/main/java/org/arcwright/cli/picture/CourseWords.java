@@ -18,9 +18,16 @@ public final class CourseWords {
     List<String> sentences = new ArrayList<>();
     sentences.add(language.say("course.axes", hours.at(course.from()), hours.at(course.to())));
     for (Row row : course.rows()) {
-      String planned = planned(row, hours, language);
-      String held = held(row, hours, language);
-      sentences.add(language.say("course.row", title(row, language), planned, held));
+      String key =
+          row.planned().isEmpty()
+              ? "course.row.unplanned"
+              : row.held().isEmpty() ? "course.row.left-out" : "course.row";
+      sentences.add(
+          language.say(
+              key,
+              title(row, language),
+              planned(row, hours, language),
+              held(row, hours, language)));
     }
     ended(course, hours, language).ifPresent(sentences::add);
     return sentences;

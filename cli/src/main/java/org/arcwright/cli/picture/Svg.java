@@ -1,6 +1,7 @@
 package org.arcwright.cli.picture;
 
 import java.util.Locale;
+import org.arcwright.cli.words.Quotes;
 
 /**
  * A picture in SVG 1.1 with a title and a description that say the same to those who do not see it.
@@ -61,6 +62,6 @@ public final class Svg {
   }
 
   private static String escaped(String text) {
-    return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
+    return Quotes.printed(text).replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
   }
 }

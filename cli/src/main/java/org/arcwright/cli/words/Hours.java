@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
+import java.time.zone.ZoneOffsetTransition;
 import java.util.Optional;
 
 /**
@@ -38,6 +39,14 @@ public record Hours(Optional<ZonedDateTime> start, Language language) {
   /** The day on which it starts. */
   public Optional<LocalDate> day() {
     return start.map(ZonedDateTime::toLocalDate);
+  }
+
+  /** When the zone's clocks are changed before so much time is over, if they are. */
+  public Optional<ZoneOffsetTransition> change(Duration until) {
+    return start.flatMap(
+        begin ->
+            Optional.ofNullable(begin.getZone().getRules().nextTransition(begin.toInstant()))
+                .filter(change -> change.getInstant().isBefore(begin.plus(until).toInstant())));
   }
 
   /** The zone as its database names it. */
