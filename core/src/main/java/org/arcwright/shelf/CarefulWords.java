@@ -73,6 +73,7 @@ public final class CarefulWords {
   private static final Pattern PERSONAL =
       Pattern.compile(
           "\\b(?:childhood|grief|griev(?:e|es|ing)|bereave(?:d|ment)|trauma(?:s|tic)?|mourn(?:s|ing)?"
+              + "|deaths?|funerals?|suicid(?:e|al)|addict(?:ion|ions|ed)|harass(?:ed|ment)|still hurts?"
               + "|ashamed|vulnerab(?:le|ility)|cried|(?:in|to|with) tears"
               + "|(?:deepest|most painful|darkest|hardest|worst|lowest) (?:\\w+ )?(?:fears?|moments?"
               + "|memor(?:y|ies)|experiences?|times?|hours?|points?) (?:of|in) (?:your|their|one's|my)"

@@ -67,6 +67,7 @@ class CarefulWordsTest {
         "Tell the others something that nobody here knows about you.",
         "Think of a time when you felt ashamed.",
         "Speak about the loss of somebody dear.",
+        "Everybody tells of a death or a loss that still hurts.",
         "Draw the hardest moments of your life."
       })
   void people_disclose(String text) {

@@ -22,6 +22,13 @@ final class SyntaxFault {
   private static final String VALUE =
       "texts stand in double quotes; else write a number, true, false or null";
 
+  private static final Plain QUOTE =
+      new Plain(
+          "found unexpected end of stream",
+          true,
+          "quote left open",
+          "close it with the same quote");
+
   private static final List<Plain> YAML =
       List.of(
           new Plain("(TAB)", false, "tab", "indent with spaces"),
@@ -30,11 +37,7 @@ final class SyntaxFault {
               false,
               "colon out of place",
               "put a text with a colon in quotes, or mend the indentation"),
-          new Plain(
-              "found unexpected end of stream",
-              true,
-              "quote left open",
-              "close it with the same quote"),
+          QUOTE,
           new Plain("expected ',' or ']'", true, "list left open", "close it with ]"),
           new Plain("expected ',' or '}'", true, "brace left open", "close it with }"),
           new Plain(
@@ -126,6 +129,12 @@ final class SyntaxFault {
   static void add(
       JacksonException e, TokenStreamLocation place, String text, Syntax syntax, Faults faults) {
     if (e.getCause() instanceof MarkedYamlEngineException marked) {
+      int seen = marked.getProblemMark().map(Mark::getLine).orElse(0) + 1;
+      Optional<OpenQuote> open = OpenQuote.before(seen, text);
+      if (open.isPresent()) {
+        add(QUOTE, open.get().line(), open.get().column(), text, faults);
+        return;
+      }
       Plain plain = plain(YAML, String.valueOf(marked.getProblem()), syntax);
       Optional<Mark> begin = plain.atContext ? marked.getContextMark() : Optional.empty();
       Optional<Mark> mark = begin.or(marked::getProblemMark);
