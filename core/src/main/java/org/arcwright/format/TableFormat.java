@@ -94,10 +94,20 @@ public final class TableFormat {
         columns.put(i, column.get());
       }
     }
-    for (Column column : Column.ALL) {
-      if (column.required() && !columns.containsValue(column)) {
-        faults.add(1, 1, "missing column", column.name(), "add it to the first row");
-      }
+    List<String> missing =
+        Column.ALL.stream()
+            .filter(column -> column.required() && !columns.containsValue(column))
+            .map(Column::name)
+            .toList();
+    if (missing.size() == 1) {
+      faults.add(1, 1, "missing column", missing.get(0), "add it to the first row");
+    } else if (!missing.isEmpty()) {
+      faults.add(
+          1,
+          1,
+          "missing columns",
+          String.valueOf(missing.size()),
+          "add to the first row: " + String.join(", ", missing));
     }
     return columns;
   }

@@ -180,10 +180,11 @@ class TableFormatTest {
 
     assertThat(complaints(List.of(header, TableFormat.row(ROUNDS))))
         .containsExactly(
-            "t.csv:1:1: missing column, title: add it to the first row",
-            "t.csv:1:1: missing column, kind: add it to the first row",
+            "t.csv:1:1: missing columns, 2: add to the first row: title, kind",
             "t.csv:1:2: unknown column, titel: perhaps title",
             "t.csv:1:4: column twice, purpose: it is column 3 already");
+    assertThat(complaints(List.of(with(TableFormat.header(), "title", "tips"))))
+        .contains("t.csv:1:1: missing column, title: add it to the first row");
     assertThat(complaints(List.of()))
         .contains("t.csv:1:1: empty table: its first row names the columns");
   }
