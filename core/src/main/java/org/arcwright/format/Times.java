@@ -19,14 +19,15 @@ import org.arcwright.format.tree.Values;
 
 /** Durations and clock times as people write them, and as numbers of minutes. */
 final class Times {
-  private static final Pattern UNITS = Pattern.compile("(?:(\\d{1,4})h)?(?:(\\d{1,5})m)?");
+  private static final Pattern UNITS =
+      Pattern.compile("(?:(\\d{1,4}) ?h(?: ?(?=\\d))?)?(?:(\\d{1,5}) ?m(?:in)?)?");
   private static final Pattern CLOCK = Pattern.compile("(\\d{1,2}):([0-5]\\d)(?::([0-5]\\d))?");
   private static final DateTimeFormatter START = DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm");
   private static final BigDecimal SECONDS = BigDecimal.valueOf(60);
 
   private Times() {}
 
-  /** A duration in whole minutes with its unit: {@code 3h}, {@code 90m}, {@code PT2H30M}. */
+  /** A duration in whole minutes with its unit: {@code 3h}, {@code 90 min}, {@code PT2H30M}. */
   static Optional<Duration> duration(Node node, String what, Faults faults) {
     Optional<Duration> parsed =
         node instanceof Scalar scalar && scalar.type() == ScalarType.TEXT

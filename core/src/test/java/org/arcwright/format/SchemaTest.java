@@ -2,12 +2,14 @@ package org.arcwright.format;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.Duration;
 import java.util.List;
 import java.util.function.BiFunction;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import tools.jackson.databind.JsonNode;
 
 /**
@@ -438,6 +440,24 @@ class SchemaTest {
 
     assertThat(SchemaFile.complaints(schema, broken)).isNotEmpty();
     assertThat(readerComplaints(schema, broken)).isNotEmpty();
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"3h", "180m", "180 min", "180min", "3 h 0 min", "2h60m", "PT3H"})
+  void a_cap_may_be_written_in_several_ways(String cap) {
+    String brief = BRIEF.replace("cap: 3h", "cap: " + cap);
+
+    assertThat(SchemaFile.complaints(Schema.BRIEF, brief)).isEmpty();
+    assertThat(BriefFormat.read("brief.yaml", brief).cap()).isEqualTo(Duration.ofHours(3));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"3 hm", "h", "3h min", "3h 0", "3  h", "min", "3 m h"})
+  void a_cap_without_sense_is_refused_by_both(String cap) {
+    String brief = BRIEF.replace("cap: 3h", "cap: " + cap);
+
+    assertThat(SchemaFile.complaints(Schema.BRIEF, brief)).isNotEmpty();
+    assertThat(readerComplaints(Schema.BRIEF, brief)).isNotEmpty();
   }
 
   @Test

@@ -54,7 +54,7 @@ final class Admission {
       return "left out by the brief";
     }
     if (!kinds.contains(exercise.kind())) {
-      return "this goal's arc has no place for the kind \"" + exercise.kind().word() + "\"";
+      return "of the kind \"" + exercise.kind().word() + "\", for which this goal has no phase";
     }
     if (!exercise.people().contains(people)) {
       return notFor() + "serves " + exercise.people();

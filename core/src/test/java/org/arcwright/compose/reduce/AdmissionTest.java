@@ -113,7 +113,7 @@ class AdmissionTest {
     Brief brief = Brief.builder("Short", ShortArc.GOAL, Mode.REMOTE, 8, minutes(60)).build();
 
     assertThat(Reducer.reduce(brief, catalog, () -> false).leftOut())
-        .containsEntry("odd", "this goal's arc has no place for the kind \"reflection\"");
+        .containsEntry("odd", "of the kind \"reflection\", for which this goal has no phase");
   }
 
   @Test
