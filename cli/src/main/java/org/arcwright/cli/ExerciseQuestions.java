@@ -170,7 +170,7 @@ final class ExerciseQuestions {
   }
 
   private SizeRange sizes(String answer) {
-    String[] parts = answer.split("\\s*(?:-|\u2013|to|,|\\s)\\s*", -1);
+    String[] parts = answer.split("\\s*(?:-|\u2013|\\.\\.|to|,|\\s)\\s*", -1);
     boolean numbers =
         parts.length <= 2 && Arrays.stream(parts).allMatch(part -> part.matches("\\d{1,4}"));
     if (!numbers) {
