@@ -22,8 +22,12 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.FieldSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
-/** All pages of six workshops in a real browser. Without one the tests are skipped. */
+/**
+ * All pages of six workshops, before and after the day, in a real browser. Without one the tests
+ * are skipped.
+ */
 @Timeout(300)
 class InBrowserTest {
   static final List<String> BRIEFS =
@@ -35,10 +39,21 @@ class InBrowserTest {
           "open-day-ideas",
           "repair-year");
 
+  /** What else is written: reports with and without an agenda or from a log, and all in German. */
+  private static final String AFTER = "after";
+
+  private static final String GERMAN = "german";
+
+  static final List<String> FOLDERS =
+      Stream.concat(BRIEFS.stream(), Stream.of(AFTER, GERMAN)).toList();
+
   private static final Path EXAMPLES = Path.of("../examples/briefs");
 
   /** Where text stands on A4 and on Letter, between margins of 15 mm, at 96 pixels an inch. */
   private static final List<Integer> PRINTED = List.of(680, 702);
+
+  /** Letter is the lower of the two: 11 inches less two margins of 16 mm. */
+  private static final int PRINTED_HIGH = 935;
 
   private static final int PHONE = 390;
   private static final Pattern PAPER = Pattern.compile("/MediaBox \\[0 0 ([0-9.]+) ([0-9.]+)\\]");
@@ -55,6 +70,49 @@ class InBrowserTest {
     browser = Optional.of(Browser.start(program.get()));
     for (String brief : BRIEFS) {
       prepare(brief);
+    }
+    after();
+    german();
+  }
+
+  /** Every page lies in the folder itself, each under a name of its own. */
+  private static void after() throws IOException {
+    Path record = Path.of("../examples/records/next-service.yaml");
+    Path agenda = folder.resolve("next-service.json");
+    Path log = Path.of("../examples/logs/simulated-1.jsonl");
+    collect(AFTER, "planned-", "report", record, "--agenda", agenda);
+    collect(AFTER, "unplanned-", "report", record);
+    collect(AFTER, "logged-", "report", log);
+  }
+
+  private static void german() throws IOException {
+    Path record = Path.of("../examples/records/next-service.yaml");
+    Path agenda = folder.resolve("next-service.json");
+    Path yaml = EXAMPLES.resolve("next-service.yaml");
+    collect(GERMAN, "", "prepare", agenda, "--zone", "Asia/Kolkata", "--language", "de");
+    collect(GERMAN, "", "report", record, "--agenda", agenda, "--language", "de");
+    Path whole = folder.resolve(GERMAN);
+    succeed("compose", yaml, "--language", "de", "--out", whole.resolve("agenda.html"));
+    succeed(
+        "compose",
+        yaml,
+        "--options",
+        "2",
+        "--language",
+        "de",
+        "--out",
+        whole.resolve("options.html"));
+  }
+
+  /** Runs a command that writes a folder, and puts its pages with the others. */
+  private static void collect(String into, String prefix, Object... words) throws IOException {
+    Path out = folder.resolve("written-" + into + "-" + prefix + words[0]);
+    succeed(Stream.concat(Stream.of(words), Stream.of("--out", out)).toArray());
+    Path target = Files.createDirectories(folder.resolve(into));
+    try (Stream<Path> files = Files.list(out)) {
+      for (Path page : files.filter(file -> file.toString().endsWith(".html")).toList()) {
+        Files.copy(page, target.resolve(prefix + page.getFileName()));
+      }
     }
   }
 
@@ -87,7 +145,7 @@ class InBrowserTest {
     try (Stream<Path> files = Files.list(folder.resolve(brief))) {
       return Stream.of(
               files.filter(file -> file.toString().endsWith(".html")).sorted(),
-              Stream.of(folder.resolve(brief + ".html")),
+              Stream.of(folder.resolve(brief + ".html")).filter(Files::exists),
               Stream.of(folder.resolve("options.html")).filter(x -> brief.equals("next-service")))
           .flatMap(paths -> paths)
           .toList();
@@ -96,7 +154,7 @@ class InBrowserTest {
 
   /** The checker is axe-core, which knows the success criteria of WCAG 2.2 that can be computed. */
   @ParameterizedTest
-  @FieldSource("BRIEFS")
+  @FieldSource("FOLDERS")
   void nobodyIsKeptOut(String brief) throws IOException {
     String axe = checker();
     Tab tab = tab();
@@ -108,12 +166,13 @@ class InBrowserTest {
     }
   }
 
-  @Test
-  void nobodyIsKeptOutInTheDark() throws IOException {
+  @ParameterizedTest
+  @ValueSource(strings = {"next-service", AFTER, GERMAN})
+  void nobodyIsKeptOutInTheDark(String brief) throws IOException {
     String axe = checker();
     Tab tab = tab();
     tab.look("screen", "dark");
-    for (Path page : pages("next-service")) {
+    for (Path page : pages(brief)) {
       tab.open(page);
       tab.text(axe + ";''");
       assertThat(violations(tab, "runOnly: ['color-contrast'], ")).as("%s", page).isEqualTo("[]");
@@ -133,7 +192,7 @@ class InBrowserTest {
   }
 
   @ParameterizedTest
-  @FieldSource("BRIEFS")
+  @FieldSource("FOLDERS")
   void aPageAsksForNothingButItselfAndNothingGoesWrongInIt(String brief) throws IOException {
     Tab tab = tab();
     for (Path page : pages(brief)) {
@@ -184,7 +243,7 @@ class InBrowserTest {
   }
 
   @ParameterizedTest
-  @FieldSource("BRIEFS")
+  @FieldSource("FOLDERS")
   void nothingIsCutOffOnATelephoneOrOnPaper(String brief) throws IOException {
     Tab tab = tab();
     for (Path page : pages(brief)) {
@@ -205,10 +264,11 @@ class InBrowserTest {
   }
 
   /** ISO 216 has A4 at 210 by 297 mm; ANSI/ASME Y14.1 has Letter at 8.5 by 11 inches. */
-  @Test
-  void aPageIsPrintedOnPaperOfEitherSize() throws IOException {
+  @ParameterizedTest
+  @ValueSource(strings = {"next-service", AFTER})
+  void aPageIsPrintedOnPaperOfEitherSize(String brief) throws IOException {
     Tab tab = tab();
-    for (Path page : pages("next-service")) {
+    for (Path page : pages(brief)) {
       tab.open(page);
       assertPaper(page, tab.pdf(210 / 25.4, 297 / 25.4), 210 / 25.4, 297 / 25.4);
       assertPaper(page, tab.pdf(8.5, 11), 8.5, 11);
@@ -223,5 +283,25 @@ class InBrowserTest {
     assertThat(Double.parseDouble(box.group(1))).as("%s", page).isCloseTo(72 * wide, within(1.0));
     assertThat(Double.parseDouble(box.group(2))).as("%s", page).isCloseTo(72 * high, within(1.0));
     assertThat(SHEET_OF_PAPER.matcher(text).results().count()).as("%s", page).isBetween(1L, 12L);
+  }
+
+  /** A sponsor reads one page; what follows begins on a new one. */
+  @Test
+  void whatTheSponsorReadsOfTheReportFitsOnOneSheetOfEitherSize() {
+    Tab tab = tab();
+    tab.look("print", "light");
+    int most = 0;
+    for (int wide : PRINTED) {
+      tab.size(wide, 900);
+      tab.open(folder.resolve(AFTER).resolve("planned-report.html"));
+      most =
+          Math.max(
+              most,
+              Integer.parseInt(
+                  tab.text(
+                      "String(Math.ceil(document.getElementById('details').getBoundingClientRect().top))")));
+    }
+
+    assertThat(most).isLessThanOrEqualTo(PRINTED_HIGH);
   }
 }

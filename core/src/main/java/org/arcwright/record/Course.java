@@ -84,6 +84,11 @@ public record Course(List<Row> rows, Optional<Duration> promised) {
                       .minus(span.length()));
     }
 
+    private boolean isAfter(Duration time) {
+      Duration from = held.isEmpty() ? begins() : held.get(0).from();
+      return from.compareTo(time) > 0;
+    }
+
     private Duration begins() {
       return planned.map(Span::from).orElseGet(() -> held.get(0).from());
     }
@@ -123,8 +128,29 @@ public record Course(List<Row> rows, Optional<Duration> promised) {
         ids.add(happening.item());
       }
     }
-    rows.sort(Comparator.comparing(Row::begins));
-    return new Course(rows, agenda.map(plan -> plan.cap().plus(shift)));
+    return new Course(inOrder(rows), agenda.map(plan -> plan.cap().plus(shift)));
+  }
+
+  /** As planned, each unplanned one before what was held after it. */
+  private static List<Row> inOrder(List<Row> rows) {
+    List<Row> ordered = new ArrayList<>();
+    rows.stream()
+        .filter(row -> row.planned().isPresent())
+        .sorted(Comparator.comparing(Row::begins))
+        .forEach(ordered::add);
+    rows.stream()
+        .filter(row -> row.planned().isEmpty())
+        .sorted(Comparator.comparing(Row::begins))
+        .forEach(extra -> ordered.add(place(ordered, extra), extra));
+    return ordered;
+  }
+
+  private static int place(List<Row> ordered, Row extra) {
+    int place = 0;
+    while (place < ordered.size() && !ordered.get(place).isAfter(extra.begins())) {
+      place++;
+    }
+    return place;
   }
 
   private static Duration shift(WorkshopRecord record, Agenda agenda) {

@@ -135,6 +135,18 @@ class CourseTest {
     assertThat(course.begun()).contains(Duration.ofMinutes(2));
   }
 
+  /** By the plan's clock the talk would stand behind b, which it made late. */
+  @Test
+  void what_nobody_planned_stands_before_what_was_held_after_it() {
+    assertThat(rows(course("a", 0, 20, "talk-by-a-guest", 20, 35, "b", 35, 50, "c", 50, 65)))
+        .containsExactly(
+            "Exercise a 10 [20]",
+            "talk by a guest - [15]",
+            "Exercise b 15 [15]",
+            "break 5 []",
+            "Exercise c 15 [15]");
+  }
+
   @Test
   void a_break_more_is_one_that_nobody_planned() {
     Course course = course("a", 0, 10, "break", 22, 27, "c", 30, 45, "break", 45, 50);

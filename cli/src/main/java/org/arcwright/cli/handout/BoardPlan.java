@@ -38,6 +38,10 @@ public final class BoardPlan {
   private static final Map<String, String> FORMS =
       Map.of("flipchart", "sheet", "notes", "sheet", "paper", "sheet", PAGES, "page");
 
+  /** Where what people write alone stays theirs; elsewhere it goes into one field for all. */
+  private static final Set<Kind> OF_ONES_OWN =
+      Set.of(Kind.ICEBREAKER, Kind.DIVERGENT, Kind.REFLECTION);
+
   private static final String FIELD = "field";
 
   /** While ideas are sought: common practice, no source. */
@@ -90,7 +94,10 @@ public final class BoardPlan {
             drawn,
             arrows);
     List<Block> blocks =
-        List.of(new Text(language.say("board.lead")), new Picture(svg, List.of()), table());
+        List.of(
+            new Text(language.say(workshop.leansOnBoard() ? "board.lead" : "board.lead.other")),
+            new Picture(svg, List.of()),
+            table());
     return new Sheet(workshop.agenda().title(), workshop.boardPlan(), workshop.facts(), blocks);
   }
 
@@ -150,7 +157,9 @@ public final class BoardPlan {
   private List<String> holds(Exercise exercise, String form) {
     int people = workshop.agenda().people();
     List<String> holds = new ArrayList<>();
-    boolean alone = exercise.steps().stream().anyMatch(step -> step.format() == Format.SOLO);
+    boolean alone =
+        OF_ONES_OWN.contains(exercise.kind())
+            && exercise.steps().stream().anyMatch(step -> step.format() == Format.SOLO);
     Optional<Split> groups = workshop.groups(exercise);
     if (groups.isPresent()) {
       holds.add(language.say("board.groups." + form, workshop.split(groups.get())));

@@ -75,7 +75,11 @@ public final class Bundle {
     part("before");
     add("onboarding", "invite", Invitation.of(workshop));
     files.put("onboarding.txt", Invitation.text(workshop));
-    add("participants", "people", ParticipantsSheet.of(workshop, zones));
+    add(
+        "participants",
+        language.say("index.people.title"),
+        "people",
+        ParticipantsSheet.of(workshop, zones));
     CalendarFile.of(workshop, items, now, before.apply(CALENDAR))
         .ifPresent(file -> calendar(CALENDAR, "index.calendar", "index.calendar.what", file));
     part("send");

@@ -80,7 +80,9 @@ public final class OptionsSheet {
         id,
         language.say("options.one", number + 1),
         new Picture(
-            ArcPicture.draw(agenda, language, id + "-", Size.SMALL, agenda.cap()), titles(agenda)),
+            ArcPicture.draw(
+                agenda, language, id + "-", number == 0 ? Size.FIRST : Size.SMALL, agenda.cap()),
+            titles(agenda)),
         new Text(only(number)),
         new Points(
             List.of(new Point(language.say("options.jump", number + 1), "", "#" + id + "-whole"))));

@@ -4,7 +4,6 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.arcwright.agenda.AgendaItem.Activity;
 import org.arcwright.catalog.Exercise;
 import org.arcwright.cli.page.Block;
@@ -124,7 +123,7 @@ public final class StandInSheet {
     return List.of(
         instead,
         Cell.of(found.title(), length(found)),
-        Cell.of(language.capital(language.list(tools)), String.join(". ", found.materials())));
+        Cell.of(language.capital(language.list(tools))));
   }
 
   private String length(StandIn found) {
@@ -164,15 +163,15 @@ public final class StandInSheet {
         RunSheet.steps(workshop, exercise, standIn.length()).stream()
             .map(step -> Point.of(step.label(), step.text()))
             .toList();
-    List<Point> notes =
-        Stream.concat(
-                workshop.groups(exercise).stream()
-                    .map(split -> Point.of(language.say("run.groups"), workshop.split(split))),
-                Stream.of(
-                    Point.of(
-                        language.say("run.here"),
-                        exercise.in(workshop.agenda().mode()).adaptation())))
-            .toList();
+    List<Point> notes = new ArrayList<>();
+    workshop
+        .groups(exercise)
+        .ifPresent(split -> notes.add(Point.of(language.say("run.groups"), workshop.split(split))));
+    if (!standIn.materials().isEmpty()) {
+      notes.add(Point.of(language.say("run.ready"), String.join(". ", standIn.materials())));
+    }
+    notes.add(
+        Point.of(language.say("run.here"), exercise.in(workshop.agenda().mode()).adaptation()));
     List<Block> blocks = new ArrayList<>();
     blocks.add(new Text(exercise.purpose()));
     blocks.add(new Points(notes));

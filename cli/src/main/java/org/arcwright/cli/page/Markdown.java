@@ -114,7 +114,7 @@ public final class Markdown {
   private static String point(Point point) {
     String label = escaped(point.label());
     if (!point.link().isEmpty()) {
-      label = "[" + label + "](" + point.link() + ")";
+      label = "[" + label + "](" + point.link() + ")" + (point.text().isEmpty() ? "" : ":");
     } else if (!label.isEmpty()) {
       label = "**" + label + "**";
     }

@@ -45,16 +45,20 @@ public final class ArcPicture {
   /** How large the picture is, and whether it explains itself. */
   public enum Size {
     /** With a legend. */
-    LARGE(300, 58),
-    /** One of several below each other, of which one explains the patterns. */
-    SMALL(190, 30);
+    LARGE(300, 58, true),
+    /** The first of several below each other: it explains the patterns of all. */
+    FIRST(190, 58, true),
+    /** One of several below each other. */
+    SMALL(190, 30, false);
 
     private final int base;
     private final int below;
+    private final boolean legend;
 
-    Size(int base, int below) {
+    Size(int base, int below, boolean legend) {
       this.base = base;
       this.below = below;
+      this.legend = legend;
     }
   }
 
@@ -119,7 +123,7 @@ public final class ArcPicture {
     for (Activity activity : agenda.activities()) {
       foot(activity, ++number);
     }
-    if (size == Size.LARGE) {
+    if (size.legend) {
       legend();
     }
   }
