@@ -70,7 +70,7 @@ final class Bound {
 
   /** Least price to finish from a state that is reached, whatever its last format is. */
   long after(int node, int stretch, Stage stage) {
-    return base[reach.value(node, stretch, stage)];
+    return base[reach.value(node, stretch, stage) + stage.masks() - 1];
   }
 
   /**
@@ -126,7 +126,7 @@ final class Bound {
 
   /** Takes every exercise of a phase into the values of a node. */
   private void exercises(Stage stage, int meals, int t, int count, int cells, int node) {
-    Prices.Row row = prices.row(stage, t);
+    Prices.Row row = prices.row(model.stages[stage.number], t);
     int masks = stage.masks();
     long bits = reach.stretches[node];
     int value = reach.first[node];

@@ -1,56 +1,42 @@
 package org.arcwright.compose.search;
 
-import java.util.List;
-
-/** What it costs at least to finish from a state: the most that any of some guides says. */
+/** What it costs at least to finish from a state, as a guide sees it. */
 final class Completion {
-  private final Guide[] guides;
+  private final Guide guide;
   private final Sharing sharing;
-  private final long[] afters;
+  private int phase;
+  private long after;
 
-  Completion(List<Guide> guides, Sharing sharing) {
-    this.guides = guides.toArray(Guide[]::new);
+  Completion(Guide guide, Sharing sharing) {
+    this.guide = guide;
     this.sharing = sharing;
-    this.afters = new long[this.guides.length];
   }
 
   /** Least price of a whole agenda. */
   long root() {
-    long most = Long.MIN_VALUE;
-    for (Guide guide : guides) {
-      most = Math.max(most, guide.root(sharing));
-    }
-    return most;
+    return guide.root(sharing);
+  }
+
+  /** The least price of each of a phase's moves at a start; infinite where it cannot start. */
+  long[] moves(Stage stage, int start) {
+    return guide.prices.at(stage, start);
   }
 
   /** Turns to a state, described as for {@link Bound#at}; false if none can finish from there. */
   boolean turnTo(
       int time, int phase, int meals, int count, int cells, int stretch, int last, int mask) {
-    for (int i = 0; i < guides.length; i++) {
-      afters[i] = guides[i].bound.at(time, phase, meals, count, cells, stretch, last, mask);
-      if (afters[i] >= Model.INFINITE) {
-        return false;
-      }
-    }
-    return true;
+    this.phase = phase;
+    this.after = guide.bound.at(time, phase, meals, count, cells, stretch, last, mask);
+    return after < Model.INFINITE;
   }
 
-  /** Least price to finish from the state with such counts of what is shared. */
-  long rest(long counts) {
-    long most = Long.MIN_VALUE;
-    for (int i = 0; i < guides.length; i++) {
-      most = Math.max(most, afters[i] - guides[i].back(sharing, counts));
-    }
-    return most;
-  }
-
-  /** Least price of a move to the state and of finishing, with such counts before the move. */
-  long rest(Stage stage, int move, int start, long counts) {
-    long most = Long.MIN_VALUE;
-    for (int i = 0; i < guides.length; i++) {
-      long price = guides[i].prices.at(stage, start)[move];
-      most = Math.max(most, price + afters[i] - guides[i].back(sharing, counts));
-    }
-    return most;
+  /**
+   * Least price to finish from the state.
+   *
+   * @param counts of what is shared
+   * @param visited tracked exercises that this phase or a later one could use
+   */
+  long rest(long counts, long visited) {
+    return after - guide.back(sharing, counts, phase, visited);
   }
 }

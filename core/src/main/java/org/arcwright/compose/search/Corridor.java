@@ -87,20 +87,21 @@ final class Corridor {
   }
 
   private void exercises(Stage stage, int meals, int t, int count, int cells, int node) {
-    long[] least = prices.at(stage, t);
+    Prices.Row row = prices.row(model.stages[stage.number], t);
     work.add(Long.bitCount(kept[node]));
-    for (int l = 0; l < least.length; l++) {
+    for (int l = 0; l < stage.lengths.length; l++) {
       int length = stage.lengths[l];
       if (t + length > model.cells || cells + length > stage.maxCells) {
         return;
       }
-      if (least[l] < Model.INFINITE) {
+      if (!row.none(l)) {
+        long least = row.price[row.from(l)];
         int next = nodes.node(t + length, stage.number, meals, count, cells + length);
         for (long rest = kept[node] & reach.stretches[next] >> length;
             rest != 0;
             rest &= rest - 1) {
           int s = Long.numberOfTrailingZeros(rest);
-          offer(next, stage, s + length, price(node, s, stage) + least[l]);
+          offer(next, stage, s + length, price(node, s, stage) + least);
         }
       }
     }

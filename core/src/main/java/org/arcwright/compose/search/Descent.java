@@ -1,5 +1,6 @@
 package org.arcwright.compose.search;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -7,46 +8,44 @@ import java.util.List;
  * the guide sees it, in which exercises may come twice and any number may be shared.
  */
 final class Descent {
-  private final Sharing sharing;
+  private final Model model;
   private final Guide guide;
   private final Labels labels = new Labels();
-  private int at;
   private int next;
   private long least;
 
-  private Descent(Sharing sharing, Guide guide) {
-    this.sharing = sharing;
+  private Descent(Model model, Guide guide) {
+    this.model = model;
     this.guide = guide;
   }
 
-  /** How many exercises of each earlier agenda a guide's cheapest agenda uses. */
-  static int[] shared(Model model, Sharing sharing, Guide guide, Work work) {
-    Descent descent = new Descent(sharing, guide);
+  /** The exercises of a guide's cheapest agenda. */
+  static List<Integer> of(Model model, Sharing sharing, Guide guide, Tracked tracked, Work work) {
+    Descent descent = new Descent(model, guide);
     Sharing open = sharing.unlimited();
-    Completion completion = new Completion(List.of(guide), open);
-    Tracked none = new Tracked(model);
-    Expander expander =
-        new Expander(model, guide.prices, completion, open, descent.labels, work, none, false);
+    Completion completion = new Completion(guide.keeping(), open);
+    Expander expander = new Expander(model, completion, open, descent.labels, work, tracked, false);
     return descent.follow(expander);
   }
 
-  private int[] follow(Expander expander) {
-    int[] shared = new int[sharing.agendas()];
-    at = expander.start();
+  private List<Integer> follow(Expander expander) {
+    List<Integer> path = new ArrayList<>();
+    int at = expander.start();
     do {
       next = -1;
+      labels.visited[at] = 0; // it may come again
       expander.expand(at, this::offer);
       at = next;
-      for (int i = 0; at >= 0 && labels.actions[at] >= 0 && i < shared.length; i++) {
-        shared[i] += sharing.holds(i, labels.actions[at]) ? 1 : 0;
+      if (at >= 0 && labels.actions[at] >= 0) {
+        path.add(labels.actions[at]);
       }
     } while (at >= 0 && labels.actions[at] != Labels.END);
-    return shared;
+    return path;
   }
 
   private boolean offer(int label) {
     int candidate = labels.actions[label];
-    long toll = candidate >= 0 ? guide.toll(sharing, candidate) : 0;
+    long toll = candidate >= 0 ? model.pack(guide.toll(candidate)) : 0;
     long estimate = labels.estimates[label] + toll;
     if (next < 0 || estimate < least) {
       next = label;

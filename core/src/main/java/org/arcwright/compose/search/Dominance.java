@@ -11,6 +11,8 @@ import java.util.Arrays;
  * shorter buffer may yet cost it.
  */
 final class Dominance {
+  private static final int FACTS = 4;
+
   private final Model model;
   private final Labels labels;
   private final Sharing sharing;
@@ -19,7 +21,13 @@ final class Dominance {
   private long[] keys = new long[1 << 10];
 
   private int[] heads = new int[1 << 10];
+
+  /** The next label of the same state, which has no lower price. */
   private int[] nexts = new int[256];
+
+  /** What most often tells labels apart, side by side, for one look at memory to find it. */
+  private long[] facts = new long[256 * FACTS];
+
   private int used;
 
   Dominance(Model model, Labels labels, Sharing sharing) {
@@ -45,39 +53,57 @@ final class Dominance {
       heads[slot] = -1;
       used++;
     }
+    note(label);
     int before = -1;
-    for (int other = heads[slot]; other >= 0; other = nexts[other]) {
+    int other = heads[slot];
+    while (other >= 0 && facts[other * FACTS] <= labels.prices[label]) {
       if (dominates(other, label)) {
         return false;
       }
+      before = other;
+      other = nexts[other];
+    }
+    nexts[label] = other;
+    if (before < 0) {
+      heads[slot] = label;
+    } else {
+      nexts[before] = label;
+    }
+    before = label;
+    for (; other >= 0; other = nexts[other]) {
       if (dominates(label, other)) {
         labels.dropped[other] = true;
-        if (before < 0) {
-          heads[slot] = nexts[other];
-        } else {
-          nexts[before] = nexts[other];
-        }
+        nexts[before] = nexts[other];
       } else {
         before = other;
       }
     }
-    if (label >= nexts.length) {
-      nexts = Arrays.copyOf(nexts, Math.max(label + 1, nexts.length * 2));
-    }
-    nexts[label] = heads[slot];
-    heads[slot] = label;
     return true;
   }
 
+  private void note(int label) {
+    if (label >= nexts.length) {
+      nexts = Arrays.copyOf(nexts, Math.max(label + 1, nexts.length * 2));
+      facts = Arrays.copyOf(facts, nexts.length * FACTS);
+    }
+    int at = label * FACTS;
+    facts[at] = labels.prices[label];
+    facts[at + 1] = labels.shared[label];
+    facts[at + 2] = labels.visited[label];
+    facts[at + 3] = labels.products[label];
+  }
+
   private boolean dominates(int a, int b) {
-    if ((labels.products[b] & ~labels.products[a]) != 0
-        || (labels.visited[a] & ~labels.visited[b]) != 0
-        || !sharing.within(labels.shared[a], labels.shared[b])
+    int one = a * FACTS;
+    int two = b * FACTS;
+    if (!sharing.within(facts[one + 1], facts[two + 1])
+        || (facts[one + 2] & ~facts[two + 2]) != 0
+        || (facts[two + 3] & ~facts[one + 3]) != 0
         || !model.neighbours.within(labels.wakes[a], labels.wakes[b])) {
       return false;
     }
     int shorter = labels.exercised[b] - labels.exercised[a];
-    if (shorter < 0 || labels.prices[a] > labels.prices[b]) {
+    if (shorter < 0) {
       return false;
     }
     long handicap = shorter == 0 ? 0 : model.idle(model.buffer(shorter));

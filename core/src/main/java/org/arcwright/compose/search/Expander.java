@@ -12,7 +12,6 @@ final class Expander {
   }
 
   private final Model model;
-  private final Prices prices;
   private final Completion completion;
   private final Sharing sharing;
   private final Labels labels;
@@ -27,7 +26,6 @@ final class Expander {
 
   Expander(
       Model model,
-      Prices prices,
       Completion completion,
       Sharing sharing,
       Labels labels,
@@ -35,7 +33,6 @@ final class Expander {
       Tracked tracked,
       boolean elementary) {
     this.model = model;
-    this.prices = prices;
     this.completion = completion;
     this.sharing = sharing;
     this.labels = labels;
@@ -90,9 +87,10 @@ final class Expander {
     long paid = labels.prices[label] + extra;
     long credit = credit(label);
     long counts = labels.shared[label];
+    long visited = labels.visited[label] & tracked.ahead(stage.number);
     long monotony = s == 0 ? model.monotonyAcrossBreak : model.monotony;
     int mask = stage.gather(labels.products[label]);
-    long[] cheapest = prices.at(stage, t);
+    long[] cheapest = completion.moves(stage, t);
     work.add(1 + cheapest.length / 8);
     for (int k = 0; k < cheapest.length; k++) {
       int length = stage.moveLength[k];
@@ -110,10 +108,10 @@ final class Expander {
         continue;
       }
       long before = paid + (format == last ? monotony : 0);
-      if (before + completion.rest(stage, k, t, counts) - credit >= ceiling) {
+      long rest = completion.rest(counts, visited) - credit;
+      if (before + cheapest[k] + rest >= ceiling) {
         continue;
       }
-      long rest = completion.rest(counts) - credit;
       long state = Labels.state(stage.number, meals, count, cells, t + length, s + length);
       for (Peers peers : stage.movePeers[k]) {
         if (before + model.pack(peers.costs[0]) + rest >= ceiling) {
@@ -198,15 +196,15 @@ final class Expander {
       return;
     }
     long settled = sharing.settled(counts, stage.number);
-    long estimate = price + completion.rest(settled) - credit(parent);
+    long visited = (labels.visited[parent] | tracked.bit(candidate)) & tracked.ahead(stage.number);
+    long estimate = price + completion.rest(settled, visited) - credit(parent);
     if (estimate >= ceiling) {
       return;
     }
     int label = labels.add(parent, candidate, peers.length, state, price, estimate);
     labels.shared[label] = settled;
     labels.products[label] = (labels.products[parent] | peers.yields) & stage.relevant;
-    labels.visited[label] =
-        (labels.visited[parent] | tracked.bit(candidate)) & tracked.ahead(stage.number);
+    labels.visited[label] = visited;
     labels.formats[label] = (short) peers.format;
     labels.wakes[label] = peers.wake;
     labels.exercised[label] = (short) (labels.exercised[parent] + peers.length);
@@ -257,7 +255,7 @@ final class Expander {
       return;
     }
     long rest =
-        completion.rest(labels.shared[parent])
+        completion.rest(labels.shared[parent], labels.visited[parent])
             - credit(parent)
             - (action == Labels.BREAK ? model.toll : 0);
     if (price + rest < ceiling) {

@@ -21,27 +21,25 @@ final class LabelSetting {
   private final Labels labels = new Labels();
   private final Tracked tracked;
 
-  private Prices prices;
   private Completion completion;
   private List<Item> items = List.of();
   private long price = Model.INFINITE;
   private long lower;
 
-  LabelSetting(Model model, List<Guide> guides, Sharing sharing, Work work, Listener listener) {
+  LabelSetting(
+      Model model, Guide guide, Sharing sharing, Tracked tracked, Work work, Listener listener) {
     this.model = model;
     this.sharing = sharing;
     this.work = work;
     this.listener = listener;
-    this.tracked = new Tracked(model);
-    this.prices = guides.get(0).prices;
-    this.completion = new Completion(guides, sharing);
+    this.tracked = tracked;
+    this.completion = new Completion(guide, sharing);
     raise(completion.root());
   }
 
-  /** Goes on with other guides, the first of them without tolls. */
-  void follow(List<Guide> guides) {
-    prices = guides.get(0).prices;
-    completion = new Completion(guides, sharing);
+  /** Goes on with another guide. */
+  void follow(Guide guide) {
+    completion = new Completion(guide, sharing);
     raise(completion.root());
   }
 
@@ -72,29 +70,38 @@ final class LabelSetting {
    */
   void dive(int width) {
     labels.clear();
-    Tracked none = new Tracked(model);
-    int end = Dive.run(labels, expander(none, true), width);
+    int end = Dive.run(labels, expander(true), width);
     if (end >= 0 && labels.prices[end] < price) {
       accept(end);
     }
   }
 
-  private Expander expander(Tracked noted, boolean elementary) {
-    return new Expander(model, prices, completion, sharing, labels, work, noted, elementary);
+  private Expander expander(boolean elementary) {
+    return new Expander(model, completion, sharing, labels, work, tracked, elementary);
   }
 
   /** Runs to the proof; true if {@link #items} are proven cheapest or nothing fits. */
   boolean prove() {
+    return prove(Model.INFINITE);
+  }
+
+  /**
+   * Runs to the proof, or to a ceiling; true if {@link #items} are proven cheapest or nothing fits.
+   *
+   * @param under this is looked for
+   */
+  boolean prove(long under) {
     Queue queue = new Queue(labels);
     Dominance dominance = new Dominance(model, labels, sharing);
     while (true) {
       labels.clear();
       queue.clear();
       dominance.clear();
-      int end = round(queue, dominance);
+      int end = round(queue, dominance, Math.min(price, under));
       if (end < 0) {
-        raise(price >= Model.INFINITE ? lower : price);
-        return true;
+        long ceiling = Math.min(price, under);
+        raise(ceiling >= Model.INFINITE ? lower : ceiling);
+        return ceiling == price;
       }
       raise(labels.prices[end]);
       Set<Integer> repeated = repeated(end);
@@ -126,9 +133,9 @@ final class LabelSetting {
   }
 
   /** The cheapest END label of the relaxation, or -1 if none is cheaper than what is known. */
-  private int round(Queue queue, Dominance dominance) {
-    Expander expander = expander(tracked, false);
-    expander.ceiling = price;
+  private int round(Queue queue, Dominance dominance, long ceiling) {
+    Expander expander = expander(false);
+    expander.ceiling = ceiling;
     Expander.Sink sink =
         label -> {
           if (labels.actions[label] == Labels.END || dominance.keep(label)) {

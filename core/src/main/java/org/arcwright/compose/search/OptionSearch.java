@@ -15,30 +15,31 @@ import org.arcwright.compose.search.Solution.Status;
 /**
  * Finds options one after the other, each proven cheapest among those that share little enough with
  * every one before it. What is shared is one more resource of the label setting; a bound that does
- * not know of it is far too low, so it is made again with a toll on what was used before, as often
- * as the search does not end by itself in about the time that takes.
+ * not know of it is far too low, so tolls on what was used before raise it first. Wherever the
+ * search does not end in about the time that takes, they are raised further.
  */
 public final class OptionSearch {
-  /** A search may first take one step for so many of a backward pass; then the tolls move. */
-  private static final int PATIENCE = 4;
+  /** Steps of a backward pass that take as long as one of the label setting, about. */
+  private static final int PASS_STEPS = 2;
 
   /** Steps that a search may take before the tolls move, however quick a pass is. */
-  private static final int LEAST = 2_000;
+  private static final long LEAST = 4_000;
+
+  /** The first ceiling of a search lies so far over the bound: a part of the way to the price. */
+  private static final int PART = 8;
 
   private final Model model;
   private final Work work;
   private final OptionRule rule;
   private final Outline outline;
-  private final Reach reach;
-  private final long passSteps;
+  private final Tracked tracked;
   private final long ceiling;
   private final Map<String, Integer> numbers = new HashMap<>();
   private final List<Solution> solutions = new ArrayList<>();
   private final List<BitSet> earlier = new ArrayList<>();
   private final List<Integer> most = new ArrayList<>();
-  private Tolls tolls;
   private Sharing sharing;
-  private List<Guide> guides;
+  private double[] tolls = {};
 
   private OptionSearch(Model model, Outline outline, OptionRule rule, Solution best, Work work) {
     this.model = model;
@@ -46,15 +47,11 @@ public final class OptionSearch {
     this.rule = rule;
     this.work = work;
     this.ceiling = rule.ceiling(best.cost());
-    this.reach = outline.reach(model.pack(ceiling + 1));
-    long before = work.done();
-    this.guides = List.of(outline.guide(reach));
-    this.passSteps = work.done() - before;
+    this.tracked = new Tracked(model);
     this.sharing = Sharing.none(model);
     for (int i = 0; i < model.ids.length; i++) {
       numbers.put(model.ids[i], i);
     }
-    this.tolls = Tolls.none(highestToll());
     keep(best);
   }
 
@@ -92,14 +89,16 @@ public final class OptionSearch {
   /** A toll over the ceiling would do no more; all tolls on an agenda have to add up. */
   private int highestToll() {
     long room = (Model.INFINITE >> model.shift) - ceiling;
-    return (int) Math.max(0, Math.min(ceiling + 1, room / (2L * OptionRule.MOST * model.cells)));
+    return (int)
+        Math.max(0, Math.min(ceiling + 1, room / (2L * (OptionRule.MOST + 1) * model.cells)));
   }
 
   private OptionList run() {
+    Reach reach = outline.reach(model.pack(ceiling + 1));
     while (solutions.size() < rule.count()) {
       LabelSetting setting = setting();
       setting.below(model.pack(ceiling + 1));
-      Solution next = setting.solution(proven(() -> prove(setting)));
+      Solution next = setting.solution(proven(() -> prove(setting, reach, Long.MAX_VALUE)));
       if (next.status() == Status.INFEASIBLE) {
         return beyond();
       }
@@ -119,16 +118,13 @@ public final class OptionSearch {
 
   /** Looks above the ceiling, for no longer than everything took so far. */
   private OptionList beyond() {
-    guides = List.of(outline.guide());
     LabelSetting setting = setting();
-    work.allow(work.done());
+    long end = 2 * work.done();
     boolean proven =
         proven(
             () -> {
               setting.dive(Dive.WIDE);
-              setting.follow(List.of(outline.guide(outline.reach(setting.price()))));
-              setting.dive(Dive.WIDE);
-              return setting.prove();
+              return prove(setting, outline.reach(setting.price()), end);
             });
     Solution next = setting.solution(proven);
     return next.status() == Status.INFEASIBLE
@@ -154,7 +150,6 @@ public final class OptionSearch {
     solutions.add(solution);
     earlier.add(used);
     most.add(rule.mostShared(used.cardinality()));
-    tolls = tolls.with(solution.cost() / (4L * used.cardinality()));
   }
 
   private LabelSetting setting() {
@@ -163,33 +158,67 @@ public final class OptionSearch {
           "options", rule.count(), "with so many exercises in each, at most " + solutions.size());
     }
     sharing = Sharing.of(model, earlier, most);
-    return new LabelSetting(model, guides, sharing, work, Listener.NONE);
+    return new LabelSetting(model, outline.guide(), sharing, tracked, work, Listener.NONE);
   }
 
-  /** Searches, and moves the tolls whenever that takes long. */
-  private boolean prove(LabelSetting setting) {
-    setting.dive(Dive.WIDE);
-    long patience = Math.max(LEAST, passSteps / PATIENCE);
-    while (true) {
+  /** Searches until so many steps are done, and moves the tolls whenever that takes long. */
+  private boolean prove(LabelSetting setting, Reach reach, long end) {
+    if (reach.values > Reach.MOST / Ascent.BOUNDS) {
+      work.allow(end - work.done());
+      return setting.prove();
+    }
+    Ascent ascent = new Ascent(model, reach, sharing, most, tracked, tolls, highestToll(), work);
+    try {
+      follow(setting, ascent);
+      return prove(setting, ascent, Math.max(LEAST, reach.values / PASS_STEPS), end);
+    } finally {
+      tolls = ascent.tolls();
+    }
+  }
+
+  private boolean prove(LabelSetting setting, Ascent ascent, long first, long end) {
+    for (long patience = first; ; patience *= 2) {
       try {
-        work.allow(patience);
-        return setting.prove();
+        boolean last = ascent.over() || patience >= end - work.done();
+        work.allow(last ? end - work.done() : patience);
+        return patience == first ? setting.prove() : proveRising(setting, ascent);
       } catch (Work.Paused paused) {
-        patience = moveTolls(setting) ? 2 * patience : Long.MAX_VALUE;
+        if (work.done() >= end) {
+          return false;
+        }
+        climb(setting, ascent, work, Math.min(end, work.done() + PASS_STEPS * patience));
       } finally {
         work.allow(Long.MAX_VALUE);
       }
     }
   }
 
-  /** Makes the bound again; false if other tolls would be no better. */
-  private boolean moveTolls(LabelSetting setting) {
-    Guide guide = Guide.tolled(model, reach, sharing, tolls.toArray(), work);
-    if (guides.size() == 1 || guide.root(sharing) > guides.get(1).root(sharing)) {
-      guides = List.of(guides.get(0), guide);
+  /**
+   * Looks under one ceiling after another: so many labels have estimates between the bound and the
+   * price of the best agenda known that most would be made in vain.
+   */
+  private static boolean proveRising(LabelSetting setting, Ascent ascent) {
+    for (long above = (setting.price() - ascent.root()) / PART + 1; ; above *= 2) {
+      long under = ascent.root() + above;
+      if (setting.prove(under)) {
+        return true;
+      }
+      if (under >= setting.price()) {
+        return false;
+      }
     }
-    setting.follow(guides);
+  }
+
+  private static void climb(LabelSetting setting, Ascent ascent, Work work, long end) {
+    while (!ascent.over() && work.done() < end && ascent.root() < setting.price()) {
+      if (ascent.step(setting.price())) {
+        follow(setting, ascent);
+      }
+    }
+  }
+
+  private static void follow(LabelSetting setting, Ascent ascent) {
+    setting.follow(ascent.guide());
     setting.dive(Dive.WIDE);
-    return tolls.move(Descent.shared(model, sharing, guide, work), most);
   }
 }

@@ -8,26 +8,24 @@ final class Outline {
   private final Model model;
   private final Prices prices;
   private final Reach reach;
-  private final Prices own;
   private final Bound bound;
   private final Work work;
 
-  private Outline(Model model, Prices prices, Reach reach, Prices own, Work work) {
+  private Outline(Model model, Prices prices, Reach reach, Work work) {
     this.model = model;
     this.prices = prices;
     this.reach = reach;
-    this.own = own;
-    this.bound = Bound.withoutFormats(reach, own, work);
+    this.bound = Bound.withoutFormats(reach, prices, work);
     this.work = work;
   }
 
   static Outline of(Model model, Work work) {
-    Prices own = new Prices(model);
-    Reach reach = Reach.of(new Nodes(model, true), model.outline, own, work);
+    Prices prices = new Prices(model);
+    Reach reach = Reach.of(new Nodes(model, true), model.outline, prices, work);
     if (reach.values > Reach.MOST) {
-      reach = Reach.of(new Nodes(model, false), model.outline, own, work);
+      reach = Reach.of(new Nodes(model, false), model.outline, prices, work);
     }
-    return new Outline(model, new Prices(model), reach, own, work);
+    return new Outline(model, prices, reach, work);
   }
 
   /** Least price of a whole agenda; {@link Model#INFINITE} or more if nothing fits. */
@@ -37,16 +35,18 @@ final class Outline {
 
   /** The outline as a guide. */
   Guide guide() {
-    return new Guide(prices, bound);
+    return Guide.free(model, prices, bound);
   }
 
   /** The states through which an agenda under a ceiling may lead. */
   Reach reach(long ceiling) {
-    return new Reach(reach.nodes, model.stages, Corridor.of(reach, own, bound, ceiling, work));
+    return new Reach(reach.nodes, model.stages, Corridor.of(reach, prices, bound, ceiling, work));
   }
 
   /** A guide to agendas under a ceiling: the outline itself if anything finer were too large. */
   Guide guide(Reach reach) {
-    return reach.values > Reach.MOST ? guide() : new Guide(prices, Bound.of(reach, prices, work));
+    return reach.values > Reach.MOST
+        ? guide()
+        : Guide.free(model, prices, Bound.of(reach, prices, work));
   }
 }

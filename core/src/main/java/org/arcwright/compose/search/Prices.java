@@ -15,7 +15,10 @@ final class Prices {
   private record Contender(Peers peers, long cost) {}
 
   private final Model model;
-  private final int[] tolls;
+
+  /** Cost that each candidate is charged beside its own. */
+  final int[] tolls;
+
   private final Contender[][][] contenders;
   private final long[][][] cheapest;
   private final Row[][] rows;

@@ -61,12 +61,13 @@ public final class Search {
       return infeasible(instance, work);
     }
     LabelSetting setting =
-        new LabelSetting(model, List.of(outline.guide()), Sharing.none(model), work, listener);
+        new LabelSetting(
+            model, outline.guide(), Sharing.none(model), new Tracked(model), work, listener);
     boolean proven;
     try {
       setting.dive(Dive.NARROW);
       work.ask();
-      setting.follow(List.of(outline.guide(outline.reach(setting.price()))));
+      setting.follow(outline.guide(outline.reach(setting.price())));
       setting.dive(Dive.WIDE);
       proven = setting.prove();
     } catch (Work.Stopped stopped) {

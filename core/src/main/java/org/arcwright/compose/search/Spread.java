@@ -87,7 +87,7 @@ final class Spread {
   }
 
   private void exercises(Stage stage, int meals, int count, int cells, int t, long bits) {
-    Prices.Row row = prices.row(stage, t);
+    Prices.Row row = prices.row(model.stages[stage.number], t);
     long all = (1L << (model.longestStretch + 1)) - 1;
     for (int l = 0; l < stage.lengths.length; l++) {
       int length = stage.lengths[l];

@@ -97,15 +97,8 @@ final class Stage {
     }
   }
 
-  /** The same without formats and products: one move for each length. */
+  /** The same as if no products were awaited. */
   Stage outline() {
-    Peers[][] merged = new Peers[lengths.length][];
-    for (int l = 0; l < merged.length; l++) {
-      merged[l] =
-          Arrays.stream(movePeers, l == 0 ? 0 : lengthEnds[l - 1], lengthEnds[l])
-              .flatMap(Arrays::stream)
-              .toArray(Peers[]::new);
-    }
     return new Stage(
         number,
         fewest,
@@ -118,7 +111,7 @@ final class Stage {
         relevant,
         new long[0],
         new int[] {0},
-        merged);
+        movePeers);
   }
 
   /** Whether no choice of exercises could ever fill it. */

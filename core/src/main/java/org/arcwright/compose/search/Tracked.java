@@ -10,6 +10,7 @@ final class Tracked {
   private final Model model;
   private final int[] bits;
   private final long[] ahead;
+  private final int[] candidates = new int[Long.SIZE];
   private int size;
 
   Tracked(Model model) {
@@ -35,12 +36,18 @@ final class Tracked {
       if (size == Long.SIZE) {
         return false;
       }
+      candidates[size] = candidate;
       bits[candidate] = size++;
       for (int p = model.lastPhase(candidate); p >= 0; p--) {
         ahead[p] |= bit(candidate);
       }
     }
     return true;
+  }
+
+  /** The exercise of a bit. */
+  int candidate(int bit) {
+    return candidates[bit];
   }
 
   int size() {

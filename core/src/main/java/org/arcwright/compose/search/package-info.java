@@ -22,8 +22,10 @@
  *       1968) with dominance, and enforces "not twice" only for the exercises that a cheapest path
  *       would repeat (decremental state-space relaxation, Righini and Salani 2008; Boland,
  *       Dethridge and Dumitrescu 2006).
- *   <li>{@code OptionSearch} charges a toll on exercises of earlier agendas, gives it back for as
- *       many as may come again, and makes the bound again (Lagrangian relaxation, Geoffrion 1974).
+ *   <li>{@code OptionSearch} charges tolls on exercises of earlier agendas and on those that a
+ *       cheapest path would repeat, and gives them back for as many as may come (Lagrangian
+ *       relaxation, Geoffrion 1974). {@code Ascent} moves the tolls so that the bound rises (Held,
+ *       Wolfe and Crowder 1974).
  * </ol>
  *
  * <p>The cost of an agenda and the tie that tells equal costs apart are one long, see {@code

@@ -1,6 +1,5 @@
 package org.arcwright.compose.search;
 
-import java.util.List;
 import org.arcwright.compose.instance.Instance;
 
 /** The passes that bound a search by themselves, for those who time them. */
@@ -13,8 +12,9 @@ public final class BoundPass {
     LabelSetting setting =
         new LabelSetting(
             model,
-            List.of(Outline.of(model, work).guide()),
+            Outline.of(model, work).guide(),
             Sharing.none(model),
+            new Tracked(model),
             work,
             Listener.NONE);
     setting.dive(Dive.NARROW);
