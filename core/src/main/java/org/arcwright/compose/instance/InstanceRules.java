@@ -79,10 +79,9 @@ final class InstanceRules {
     between("candidates", candidates.size(), 0, Instance.MOST_CANDIDATES);
     Set<String> ids = new HashSet<>();
     for (int i = 0; i < candidates.size(); i++) {
-      String path = "candidates[" + i + "]";
-      rules.candidate(path, candidates.get(i), stretch.max());
+      rules.candidate(i, candidates.get(i), stretch.max());
       if (!ids.add(candidates.get(i).id())) {
-        throw refuse(path + ".id", candidates.get(i).id(), "two candidates share it; rename one");
+        throw refuse(path(i, "id"), candidates.get(i).id(), "two candidates share it; rename one");
       }
     }
     for (int i = 0; i < pins.size(); i++) {
@@ -127,33 +126,57 @@ final class InstanceRules {
     named(path + ".yields", phase.yields());
   }
 
-  private void candidate(String path, Candidate candidate, int longest) {
+  /** Where something stands; written only for what is refused, for candidates are many. */
+  private static String path(int candidate, String field) {
+    return "candidates[" + candidate + "]." + field;
+  }
+
+  private void candidate(int number, Candidate candidate, int longest) {
     if (candidate.id().isEmpty()) {
-      throw refuse(path + ".id", "empty", "it needs an id");
+      throw refuse(path(number, "id"), "empty", "it needs an id");
     }
     List<Integer> lengths = candidate.lengths();
     if (lengths.isEmpty()) {
-      throw refuse(path + ".lengths", "empty", "give at least one length");
+      throw refuse(path(number, "lengths"), "empty", "give at least one length");
     }
     if (candidate.lengthCosts().size() != lengths.size()) {
       throw refuse(
-          path + ".lengthCosts",
+          path(number, "lengthCosts"),
           candidate.lengthCosts().size() + " numbers",
           "one for each of the " + lengths.size() + " lengths");
     }
+    int before = 0;
     for (int i = 0; i < lengths.size(); i++) {
-      multiple(path + ".lengths", lengths.get(i));
-      if (lengths.get(i) == 0 || (i > 0 && lengths.get(i) <= lengths.get(i - 1))) {
-        throw refuse(path + ".lengths", lengths, "over 0 and ascending");
+      int length = lengths.get(i);
+      if (length < 0 || length % grid != 0) {
+        multiple(path(number, "lengths"), length);
       }
-      if (lengths.get(i) > longest) {
-        throw refuse(path + ".lengths", lengths.get(i), "at most stretch.max, " + longest);
+      if (length <= before) {
+        throw refuse(path(number, "lengths"), lengths, "over 0 and ascending");
       }
-      between(path + ".lengthCosts", candidate.lengthCosts().get(i), 0, Integer.MAX_VALUE);
+      if (length > longest) {
+        throw refuse(path(number, "lengths"), length, "at most stretch.max, " + longest);
+      }
+      notNegative(number, "lengthCosts", candidate.lengthCosts().get(i));
+      before = length;
     }
-    between(path + ".cost", candidate.cost(), 0, Integer.MAX_VALUE);
-    named(path + ".needs", candidate.needs());
-    named(path + ".yields", candidate.yields());
+    notNegative(number, "cost", candidate.cost());
+    named(number, "needs", candidate.needs());
+    named(number, "yields", candidate.yields());
+  }
+
+  private static void notNegative(int candidate, String field, int value) {
+    if (value < 0) {
+      between(path(candidate, field), value, 0, Integer.MAX_VALUE);
+    }
+  }
+
+  private void named(int candidate, String field, List<String> names) {
+    for (int i = 0; i < names.size(); i++) {
+      if (!known.contains(names.get(i))) {
+        named(path(candidate, field), names);
+      }
+    }
   }
 
   private static void weights(Weights weights) {

@@ -71,9 +71,13 @@ final class Purpose {
   }
 
   private boolean goesOn(Allowed exercise) {
-    Set<String> products = new HashSet<>(asked(exercise.exercise().kind()));
-    products.retainAll(ExchangeRates.GOES_ON);
-    return contains(products, exercise.needs());
+    Set<String> products = asked(exercise.exercise().kind());
+    for (String need : exercise.needs()) {
+      if (ExchangeRates.GOES_ON.contains(need) && products.contains(need)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private boolean isAsked(Allowed exercise) {

@@ -3,7 +3,7 @@ package org.arcwright.compose.search;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
-import java.util.Comparator;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -23,7 +23,7 @@ import org.arcwright.compose.instance.Instance.Candidate;
  */
 final class ModelBuilder {
   /** Most product bits that the bound follows in one phase. */
-  private static final int AWAITED = 3;
+  static final int AWAITED = 3;
 
   static final String TOO_LARGE =
       "an agenda could cost too much to add up; divide all costs and weights by the same number";
@@ -54,7 +54,9 @@ final class ModelBuilder {
   private final BitSet[] kindsOf;
   private final long[] due;
   private final int[] pinOf;
-  private final Map<String, Integer> numbers = new HashMap<>();
+
+  /** Candidates by id; empty if nothing names any. */
+  private final Map<String, Integer> numbers;
 
   private ModelBuilder(Instance instance, Work work) {
     this.instance = instance;
@@ -76,14 +78,26 @@ final class ModelBuilder {
     this.pinAt = new int[cells + 1];
     for (int i = 0; i < count; i++) {
       ids[i] = instance.candidates().get(i).id();
-      numbers.put(ids[i], i);
     }
-    this.neighbours = Neighbours.of(instance.rules().apart(), numbers);
+    this.numbers = numbers(instance);
+    this.neighbours = Neighbours.of(instance.rules().apart(), numbers, count);
     this.atMost =
         instance.rules().atMost().stream()
             .map(rule -> AtMost.of(rule, numbers))
             .filter(rule -> rule.matters(cells))
             .toList();
+  }
+
+  private static Map<String, Integer> numbers(Instance instance) {
+    Map<String, Integer> numbers = new HashMap<>();
+    if (!instance.pins().isEmpty()
+        || !instance.include().isEmpty()
+        || !instance.rules().equals(Instance.Rules.NONE)) {
+      for (Candidate candidate : instance.candidates()) {
+        numbers.put(candidate.id(), numbers.size());
+      }
+    }
+    return numbers;
   }
 
   /**
@@ -291,18 +305,15 @@ final class ModelBuilder {
   }
 
   private void buildStages(long[] possible) {
+    long[] needed = new long[phases];
     long[] relevant = new long[phases + 1];
     for (int p = phases - 1; p >= 0; p--) {
-      relevant[p] = relevant[p + 1] | due[p];
-      for (int i = 0; i < ids.length; i++) {
-        if (usable(i, p, possible)) {
-          relevant[p] |= needs[i];
-        }
-      }
+      needed[p] = needed(p, possible);
+      relevant[p] = relevant[p + 1] | due[p] | needed[p];
     }
     stages = new Stage[phases];
     for (int p = 0; p < phases; p++) {
-      stages[p] = stage(p, possible, relevant[p]);
+      stages[p] = stage(p, possible, needed, relevant[p]);
     }
   }
 
@@ -310,11 +321,11 @@ final class ModelBuilder {
     return allowed(candidate, phase) && (needs[candidate] & ~possible[phase]) == 0;
   }
 
-  private Stage stage(int p, long[] possible, long relevant) {
+  private Stage stage(int p, long[] possible, long[] needed, long relevant) {
     Instance.Phase phase = instance.phases().get(p);
     int maxCells = Math.min(phase.minutes().max() / grid, cells);
-    long[] awaited = awaited(p, possible);
-    Map<Peers.Key, List<int[]>> alike = new HashMap<>();
+    long[] awaited = awaited(p, possible, needed);
+    Map<Peers.Key, Alike> alike = new HashMap<>();
     int shortest = cells;
     for (int i = 0; i < ids.length; i++) {
       if (usable(i, p, possible)) {
@@ -341,12 +352,22 @@ final class ModelBuilder {
         relevant,
         awaited,
         p == 0 ? new int[] {0} : carried(stages[p - 1].awaited, awaited, possible[p - 1]),
-        moves(alike, awaited));
+        moves(alike.values(), awaited));
   }
 
-  private int addLengths(
-      Map<Peers.Key, List<int[]>> alike, int number, long relevant, int maxCells) {
+  private int addLengths(Map<Peers.Key, Alike> alike, int number, long relevant, int maxCells) {
     Candidate candidate = instance.candidates().get(number);
+    Peers.Key key =
+        new Peers.Key(
+            format[number],
+            energy[number],
+            needs[number],
+            yields[number] & relevant,
+            neighbours.place(number),
+            neighbours.wake(number),
+            counted(number),
+            pinOf[number] >= 0 ? number : -1);
+    Alike same = alike.computeIfAbsent(key, Alike::new);
     int shortest = cells;
     for (int l = 0; l < candidate.lengths().size(); l++) {
       int length = candidate.lengths().get(l) / grid;
@@ -359,18 +380,7 @@ final class ModelBuilder {
               candidate.cost(),
               (long) candidate.cost() + candidate.lengthCosts().get(l));
       shortest = Math.min(shortest, length);
-      Peers.Key key =
-          new Peers.Key(
-              length,
-              format[number],
-              energy[number],
-              needs[number],
-              yields[number] & relevant,
-              neighbours.place(number),
-              neighbours.wake(number),
-              counted(number),
-              pinOf[number] >= 0 ? number : -1);
-      alike.computeIfAbsent(key, k -> new ArrayList<>()).add(new int[] {number, price});
+      same.add(length, price, number);
     }
     return shortest;
   }
@@ -385,38 +395,26 @@ final class ModelBuilder {
   }
 
   /** Groups the peers into the moves that the bound tells apart, shortest first. */
-  private static Peers[][] moves(Map<Peers.Key, List<int[]>> alike, long[] awaited) {
-    record Move(int length, int format, int gain, int need) {}
-    Map<Move, List<Peers>> moves = new HashMap<>();
-    alike.forEach(
-        (key, list) -> {
-          list.sort(Comparator.<int[]>comparingInt(entry -> entry[1]).thenComparingInt(e -> e[0]));
-          Peers peers =
-              new Peers(
-                  key,
-                  list.stream().mapToInt(entry -> entry[0]).toArray(),
-                  list.stream().mapToInt(entry -> entry[1]).toArray());
-          Move move =
-              new Move(
-                  key.length(),
-                  key.format(),
-                  Stage.gather(key.yields(), awaited),
-                  Stage.gather(key.needs(), awaited));
-          moves.computeIfAbsent(move, k -> new ArrayList<>()).add(peers);
-        });
-    return moves.entrySet().stream()
-        .sorted(
-            Comparator.comparingInt((Map.Entry<Move, List<Peers>> e) -> e.getKey().length())
-                .thenComparingInt(e -> e.getKey().format())
-                .thenComparingInt(e -> e.getKey().gain())
-                .thenComparingInt(e -> e.getKey().need()))
-        .map(e -> e.getValue().stream().sorted(ModelBuilder::order).toArray(Peers[]::new))
-        .toArray(Peers[][]::new);
+  private static Peers[][] moves(Collection<Alike> alike, long[] awaited) {
+    List<Peers> all = new ArrayList<>();
+    alike.forEach(same -> same.addPeers(all, awaited));
+    Peers[] sorted = all.toArray(Peers[]::new);
+    Arrays.sort(sorted, ModelBuilder::order);
+    List<Peers[]> moves = new ArrayList<>();
+    int from = 0;
+    for (int i = 1; i <= sorted.length; i++) {
+      if (i == sorted.length || sorted[i].move != sorted[from].move) {
+        moves.add(Arrays.copyOfRange(sorted, from, i));
+        from = i;
+      }
+    }
+    return moves.toArray(Peers[][]::new);
   }
 
-  /** The cheapest first. */
+  /** By moves, and the cheapest of each first. */
   private static int order(Peers a, Peers b) {
-    int order = Integer.compare(a.costs[0], b.costs[0]);
+    int order = Long.compare(a.move, b.move);
+    order = order != 0 ? order : Integer.compare(a.costs[0], b.costs[0]);
     return order != 0 ? order : Integer.compare(a.members[0], b.members[0]);
   }
 
@@ -425,7 +423,7 @@ final class ModelBuilder {
    * exercises need and that may come to exist here, then those that later phases ask for, the
    * soonest first. What an earlier phase must have left exists for certain.
    */
-  private long[] awaited(int p, long[] possible) {
+  private long[] awaited(int p, long[] possible, long[] needed) {
     List<Long> chosen = new ArrayList<>();
     long certain = 0;
     for (int q = 0; q < p; q++) {
@@ -433,7 +431,7 @@ final class ModelBuilder {
     }
     for (int q = p; q < phases; q++) {
       follow(chosen, due[q] & possible[p] & ~certain);
-      follow(chosen, needed(q, possible) & possible[p] & ~certain);
+      follow(chosen, needed[q] & possible[p] & ~certain);
     }
     return chosen.stream().mapToLong(Long::longValue).toArray();
   }

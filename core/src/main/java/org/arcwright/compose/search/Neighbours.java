@@ -22,9 +22,9 @@ final class Neighbours {
   /** For each wake what is left of it after a break. */
   private final int[] afterBreak;
 
-  private Neighbours(List<Apart> rules, Map<String, Integer> numbers) {
-    BitSet[] first = new BitSet[numbers.size()];
-    BitSet[] then = new BitSet[numbers.size()];
+  private Neighbours(List<Apart> rules, Map<String, Integer> numbers, int candidates) {
+    BitSet[] first = new BitSet[candidates];
+    BitSet[] then = new BitSet[candidates];
     BitSet lasting = new BitSet();
     for (int r = 0; r < rules.size(); r++) {
       mark(first, rules.get(r).first(), numbers, r);
@@ -53,10 +53,11 @@ final class Neighbours {
   /**
    * Compiles rules, in time linear in the ids that they name.
    *
-   * @param numbers of the candidates, by id
+   * @param numbers of candidates, by id; of all that the rules name
+   * @param candidates how many there are
    */
-  static Neighbours of(List<Apart> rules, Map<String, Integer> numbers) {
-    return new Neighbours(rules, numbers);
+  static Neighbours of(List<Apart> rules, Map<String, Integer> numbers, int candidates) {
+    return new Neighbours(rules, numbers, candidates);
   }
 
   private static void mark(

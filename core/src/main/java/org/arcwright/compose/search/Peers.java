@@ -12,6 +12,9 @@ final class Peers {
   final long needs;
   final long yields;
 
+  /** Tells apart what the bound does: length, format, awaited products gained and needed. */
+  final long move;
+
   /** See {@link Neighbours}. */
   final int place;
 
@@ -26,8 +29,9 @@ final class Peers {
   /** Own cost and length cost of each member, ascending. */
   final int[] costs;
 
-  Peers(Key key, int[] members, int[] costs) {
-    this.length = key.length;
+  Peers(Key key, int length, long move, int[] members, int[] costs) {
+    this.length = length;
+    this.move = move;
     this.format = key.format;
     this.energy = key.energy;
     this.needs = key.needs;
@@ -40,7 +44,7 @@ final class Peers {
   }
 
   /**
-   * What peers have in common.
+   * What peers have in common beside their length.
    *
    * @param place as a follower; see {@link Neighbours}
    * @param wake what it bars after it
@@ -48,7 +52,6 @@ final class Peers {
    * @param pinned the candidate's number if it is pinned, else -1: a pinned one has no peers
    */
   record Key(
-      int length,
       int format,
       int energy,
       long needs,

@@ -1,10 +1,6 @@
 package org.arcwright.compose.search;
 
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HashMap;
-import java.util.List;
-import java.util.Map;
 
 /**
  * The cheapest price of each move at each start, over all peers that make the move: the only prices
@@ -75,24 +71,40 @@ final class Prices {
 
   /** The peers of a move that are cheapest at some start, and pinned ones. */
   private Contender[] contenders(Peers[] all) {
-    Map<Integer, Long> best = new HashMap<>();
-    List<Contender> contenders = new ArrayList<>();
+    Contender[] contenders = new Contender[all.length];
+    int size = 0;
     for (Peers peers : all) {
-      Contender contender = new Contender(peers, leastCost(peers));
-      contenders.add(contender);
-      if (!peers.pinned) {
-        best.merge(peers.energy, contender.cost, Math::min);
-      }
+      contenders[size++] = new Contender(peers, leastCost(peers));
     }
-    contenders.removeIf(c -> !c.peers.pinned && beaten(c, best));
-    return contenders.toArray(Contender[]::new);
+    if (size > 1) {
+      size = drop(contenders);
+    }
+    return Arrays.copyOf(contenders, size);
   }
 
-  private boolean beaten(Contender contender, Map<Integer, Long> best) {
-    int length = contender.peers.length;
-    for (Map.Entry<Integer, Long> other : best.entrySet()) {
-      long gap = model.energyGap(other.getKey(), contender.peers.energy, length);
-      if (other.getValue() + gap < contender.cost) {
+  /** Moves those that are not beaten to the front and tells how many they are. */
+  private int drop(Contender[] contenders) {
+    long[] best = new long[model.energyLevels.length];
+    Arrays.fill(best, Model.INFINITE);
+    for (Contender contender : contenders) {
+      if (!contender.peers.pinned) {
+        int energy = contender.peers.energy;
+        best[energy] = Math.min(best[energy], contender.cost);
+      }
+    }
+    int size = 0;
+    for (Contender contender : contenders) {
+      if (contender.peers.pinned || !beaten(contender, best)) {
+        contenders[size++] = contender;
+      }
+    }
+    return size;
+  }
+
+  private boolean beaten(Contender contender, long[] best) {
+    Peers peers = contender.peers;
+    for (int energy = 0; energy < best.length; energy++) {
+      if (best[energy] + model.energyGap(energy, peers.energy, peers.length) < contender.cost) {
         return true;
       }
     }

@@ -15,6 +15,9 @@ import org.arcwright.compose.search.Solution.Status;
  * lengths, all in cells; it does not grow with the number of candidates.
  */
 public final class Search {
+  /** Steps after which a proof is not to be had at once. */
+  private static final long SOON = 2_000;
+
   private Search() {}
 
   /**
@@ -68,13 +71,25 @@ public final class Search {
       setting.dive(Dive.NARROW);
       work.ask();
       setting.follow(outline.guide(outline.reach(setting.price())));
-      setting.dive(Dive.WIDE);
-      proven = setting.prove();
+      proven = prove(setting, work);
     } catch (Work.Stopped stopped) {
       proven = false;
     }
     Solution solution = setting.solution(proven);
     return solution.status() == Status.INFEASIBLE ? infeasible(instance, work) : solution;
+  }
+
+  /** Mostly the bound leads to the proof at once; if not, a good agenda is worth its time. */
+  private static boolean prove(LabelSetting setting, Work work) {
+    try {
+      work.allow(SOON);
+      return setting.prove();
+    } catch (Work.Paused paused) {
+      setting.dive(Dive.WIDE);
+      return setting.prove();
+    } finally {
+      work.allow(Long.MAX_VALUE);
+    }
   }
 
   static Solution infeasible(Work work) {

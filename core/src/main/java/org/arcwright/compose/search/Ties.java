@@ -41,15 +41,7 @@ final class Ties {
   }
 
   private static int digits(int hash, int number) {
-    int divisor = 1;
-    while (number / divisor >= 10) {
-      divisor *= 10;
-    }
-    int result = hash;
-    for (; divisor > 0; divisor /= 10) {
-      result = step(result, '0' + number / divisor % 10);
-    }
-    return result;
+    return step(number < 10 ? hash : digits(hash, number / 10), '0' + number % 10);
   }
 
   private static int step(int hash, int octet) {
