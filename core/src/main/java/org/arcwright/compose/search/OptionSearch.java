@@ -25,6 +25,9 @@ public final class OptionSearch {
   /** Steps that a search may take before the tolls move, however quick a pass is. */
   private static final long LEAST = 4_000;
 
+  /** Steps that are soon taken. */
+  private static final long SOON = 20_000;
+
   /** The first ceiling of a search lies so far over the bound: a part of the way to the price. */
   private static final int PART = 8;
 
@@ -116,10 +119,10 @@ public final class OptionSearch {
     return new OptionList(solutions, end, next, work.done());
   }
 
-  /** Looks above the ceiling, for no longer than everything took so far. */
+  /** Looks above the ceiling, for no longer than everything took so far, unless it is soon done. */
   private OptionList beyond() {
     LabelSetting setting = setting();
-    long end = 2 * work.done();
+    long end = work.done() + Math.max(work.done(), SOON);
     boolean proven =
         proven(
             () -> {
