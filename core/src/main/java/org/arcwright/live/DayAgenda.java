@@ -55,12 +55,8 @@ final class DayAgenda {
   }
 
   private boolean isMeal(Stand.Past past) {
-    for (Instance.Meal meal : rest.base.instance().meals()) {
-      if (!eaten.contains(meal) && rest.isMeal(past, meal)) {
-        return eaten.add(meal);
-      }
-    }
-    return false;
+    List<Instance.Meal> meals = rest.base.instance().meals();
+    return rest.mealOf(past).filter(number -> eaten.add(meals.get(number - 1))).isPresent();
   }
 
   private void ahead(Item item, List<String> phases) {
@@ -98,8 +94,7 @@ final class DayAgenda {
   private boolean isMeal(Item pause) {
     int start = RestInstance.origin(rest) + pause.start();
     for (Instance.Meal meal : rest.meals) {
-      boolean due = start >= meal.from() && start <= meal.to() && pause.length() == meal.minutes();
-      if (due && eaten.add(meal)) {
+      if (start >= meal.from() && pause.length() == meal.minutes() && eaten.add(meal)) {
         return true;
       }
     }

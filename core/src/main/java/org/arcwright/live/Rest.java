@@ -265,13 +265,10 @@ final class Rest {
 
   private List<Instance.Meal> mealsAhead() {
     List<Instance.Meal> all = base.instance().meals();
-    long eaten =
-        stand.past().stream()
-            .filter(past -> past.isBreak() && all.stream().anyMatch(meal -> isMeal(past, meal)))
-            .count();
+    int passed = stand.past().stream().flatMap(past -> mealOf(past).stream()).reduce(0, Math::max);
     int soonest = running.map(Running::earliest).orElse(worked > 0 ? from : from + 3 * grid);
     List<Instance.Meal> ahead = new ArrayList<>();
-    for (Instance.Meal meal : all.subList((int) Math.min(eaten, all.size()), all.size())) {
+    for (Instance.Meal meal : all.subList(passed, all.size())) {
       if (meal.from() + meal.minutes() < end) {
         int latest = Math.max(meal.to(), soonest);
         ahead.add(new Instance.Meal(Math.max(meal.from(), from), latest, meal.minutes()));
@@ -280,16 +277,29 @@ final class Rest {
     return ahead;
   }
 
-  /** Whether a break that was taken is the meal: as long as planned for it, or in its window. */
-  boolean isMeal(Stand.Past past, Instance.Meal meal) {
+  /**
+   * Which meal a break was, counted from 1, if it was one: nearer in length to a meal than to an
+   * ordinary break, it is the last that was due by then, however late it was held.
+   */
+  Optional<Integer> mealOf(Stand.Past past) {
+    if (!past.isBreak()) {
+      return Optional.empty();
+    }
     long start = past.start().toMinutes();
     long length =
         past.planned()
             .or(() -> past.end().map(e -> e.minus(past.start())))
             .orElse(Duration.ZERO)
             .toMinutes();
-    boolean inWindow = start >= meal.from() - meal.minutes() && start <= meal.to() + meal.minutes();
-    return inWindow && 2 * length > meal.minutes();
+    List<Instance.Meal> all = base.instance().meals();
+    for (int number = all.size(); number > 0; number--) {
+      Instance.Meal meal = all.get(number - 1);
+      if (start >= meal.from() - meal.minutes()) {
+        boolean isLong = 2 * length > meal.minutes() + base.instance().breakMinutes();
+        return Optional.of(number).filter(n -> isLong || length >= meal.minutes());
+      }
+    }
+    return Optional.empty();
   }
 
   private void tie(Set<String> movable) {

@@ -43,7 +43,7 @@ class DayReplayedTest {
   private static final double SECONDS = 20;
 
   /** What became of the days. */
-  private record Tally(int ways, int parts) {}
+  private record Tally(int slips, int ways, int parts) {}
 
   @Test
   void every_way_keeps_what_is_over_and_the_rules_and_no_goal_is_given_up_that_can_be_met() {
@@ -58,6 +58,7 @@ class DayReplayedTest {
   void the_same_for_four_hundred_slips_on_twenty_agendas() {
     Tally tally = replay(Sample.catalog(exercises(30)), 20, 20);
 
+    assertThat(tally.slips).isEqualTo(400);
     assertThat(tally.ways).isGreaterThan(400);
     assertThat(tally.parts).isGreaterThan(20);
   }
@@ -68,6 +69,7 @@ class DayReplayedTest {
 
   private static Tally replay(Catalog catalog, int agendas, int slips) {
     SoftAssertions softly = new SoftAssertions();
+    int done = 0;
     int ways = 0;
     int parts = 0;
     for (int seed = 0; seed < agendas; seed++) {
@@ -95,12 +97,13 @@ class DayReplayedTest {
                 .isEqualTo(CpSolverStatus.INFEASIBLE);
           }
         }
+        done++;
         ways += replan.ways().size();
         parts += givenUp ? 1 : 0;
       }
     }
     softly.assertAll();
-    return new Tally(ways, parts);
+    return new Tally(done, ways, parts);
   }
 
   private static Brief brief(SplittableRandom random) {

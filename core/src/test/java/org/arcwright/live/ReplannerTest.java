@@ -5,13 +5,16 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.tuple;
 
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import org.arcwright.agenda.Agenda;
 import org.arcwright.agenda.AgendaItem;
 import org.arcwright.agenda.AgendaItem.Activity;
 import org.arcwright.brief.BriefBuilder;
+import org.arcwright.brief.Meal;
 import org.arcwright.brief.Moment;
 import org.arcwright.brief.OwnItem;
 import org.arcwright.catalog.Catalog;
@@ -93,6 +96,33 @@ class ReplannerTest {
     for (Way way : replan(stand).ways()) {
       assertThat(way.agenda().items().get(1)).isInstanceOf(AgendaItem.Pause.class);
     }
+  }
+
+  @Test
+  void a_meal_held_after_its_hour_is_not_held_again() {
+    brief.meal(new Meal(minutes(60), minutes(75), minutes(30)));
+    Agenda agenda = agenda();
+    int meal = place(agenda, item -> item instanceof AgendaItem.Pause pause && pause.meal());
+    Activity next = (Activity) agenda.items().get(meal + 1);
+    List<Stand.Past> past = new ArrayList<>();
+    for (AgendaItem item : agenda.items().subList(0, meal)) {
+      past.add(over(item, item.start(), item.end()));
+    }
+    past.add(over(agenda.items().get(meal), minutes(110), minutes(140)));
+    past.add(
+        new Stand.Past(
+            next.exercise(), Optional.of(next.length()), minutes(140), Optional.empty()));
+
+    Replan replan = replan(new Stand(minutes(141), minutes(240), past));
+
+    assertThat(replan.unchanged().agenda().items())
+        .filteredOn(item -> item instanceof AgendaItem.Pause pause && pause.meal())
+        .extracting(AgendaItem::start)
+        .containsExactly(minutes(110));
+    assertThat(replan.ways()).isNotEmpty();
+    assertThat(replan.ways().get(0).agenda().items())
+        .filteredOn(item -> item instanceof AgendaItem.Pause pause && pause.meal())
+        .hasSize(1);
   }
 
   @Test
@@ -211,6 +241,14 @@ class ReplannerTest {
                           new Stand(minutes((int) values[0]), minutes((int) values[1]), List.of()))
                   .hasMessageContaining((String) values[2]);
             });
+  }
+
+  private static int place(Agenda agenda, Predicate<AgendaItem> what) {
+    return agenda.items().indexOf(agenda.items().stream().filter(what).findFirst().orElseThrow());
+  }
+
+  private static Stand.Past over(AgendaItem item, Duration start, Duration end) {
+    return new Stand.Past(Stand.name(item), Optional.of(item.length()), start, Optional.of(end));
   }
 
   private static Duration start(Way way, String id) {
