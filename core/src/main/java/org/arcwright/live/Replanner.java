@@ -59,19 +59,23 @@ public final class Replanner {
     Duration behind = unchanged.agenda().end().minus(agenda.end());
     List<Way> ways = new ArrayList<>();
     Optional<Replan.FollowUp> followUp = Optional.empty();
-    if (unchanged.keeps() && (bench.isSure() || onPlan(behind, rest))) {
+    boolean fine = unchanged.keeps() && (bench.isSure() || onPlan(behind, rest));
+    if (fine) {
       ways.add(bench.carryOn());
     }
-    if (behind.toMinutes() <= -rest.grid && unchanged.keeps()) {
+    if (fine && behind.toMinutes() <= -rest.grid) {
       ways.addAll(new EarlyWays(bench).find((int) -behind.toMinutes()));
-    } else if (ways.isEmpty() || behind.toMinutes() >= rest.grid) {
+    } else if (!fine || behind.toMinutes() >= rest.grid) {
       LateWays late = new LateWays(bench, wanted(rest));
       List<Way> found = new ArrayList<>(late.find());
       double surest = found.stream().mapToDouble(Way::onTime).max().orElse(0);
-      if (ways.isEmpty() && !Workbench.isSure(surest)) {
+      if (!fine && !Workbench.isSure(surest)) {
         late.anew().filter(way -> way.onTime() > surest).ifPresent(found::add);
       }
       ways.addAll(ranked(found));
+      if (ways.isEmpty() && unchanged.keeps()) {
+        ways.add(bench.carryOn());
+      }
       if (ways.isEmpty()) {
         PartWay part = PartWay.find(bench);
         part.way().ifPresent(ways::add);

@@ -41,7 +41,9 @@ final class Rest {
   final int from;
 
   /**
-   * Minutes of work since the last rest, on the grid; never more than leaves room for what runs.
+   * Minutes of work since the last rest, on the grid; never more than leaves room for what runs,
+   * nor, once less is left of the day than a shortest stretch, for all of that: so near the end
+   * people would rather be done than rest.
    */
   final int worked;
 
@@ -259,17 +261,21 @@ final class Rest {
     if (since == Integer.MIN_VALUE || (pause > 0 && from - last >= pause)) {
       return 0;
     }
-    int most = base.instance().stretch().max() - running.map(r -> r.earliest() - from).orElse(0);
-    return Math.max(0, Math.min(up(from - since), most));
+    int least = running.map(r -> r.earliest() - from).orElse(0);
+    boolean nearEnd = end - from <= base.instance().stretch().min();
+    int needed = nearEnd ? Math.max(least, up(end - from)) : least;
+    return Math.max(0, Math.min(up(from - since), base.instance().stretch().max() - needed));
   }
 
+  /** One whose hour is over and that would leave less than a shortest stretch waits for the end. */
   private List<Instance.Meal> mealsAhead() {
     List<Instance.Meal> all = base.instance().meals();
     int passed = stand.past().stream().flatMap(past -> mealOf(past).stream()).reduce(0, Math::max);
     int soonest = running.map(Running::earliest).orElse(worked > 0 ? from : from + 3 * grid);
     List<Instance.Meal> ahead = new ArrayList<>();
     for (Instance.Meal meal : all.subList(passed, all.size())) {
-      if (meal.from() + meal.minutes() < end) {
+      boolean inTime = soonest <= meal.to() && meal.from() + meal.minutes() < end;
+      if (inTime || soonest + meal.minutes() + base.instance().stretch().min() <= end) {
         int latest = Math.max(meal.to(), soonest);
         ahead.add(new Instance.Meal(Math.max(meal.from(), from), latest, meal.minutes()));
       }

@@ -67,7 +67,10 @@ final class RestOfDay {
     }
     this.phase = reached;
     this.from = from();
-    int most = base.stretch().max() - running.map(r -> soonest() - from).orElse(0);
+    int left = (int) stand.end().toMinutes() - from;
+    int least = running.map(r -> soonest() - from).orElse(0);
+    int most =
+        base.stretch().max() - (left > base.stretch().min() ? least : Math.max(up(left), least));
     this.worked = since < 0 ? 0 : Math.max(0, Math.min(up(from - since), most));
   }
 
@@ -166,13 +169,17 @@ final class RestOfDay {
         .freeOfCharge();
   }
 
-  /** Those that were not taken yet; one whose time is over comes as soon as what runs is over. */
+  /**
+   * Those that were not taken yet; one whose time is over comes as soon as what runs is over, but
+   * only if there is a shortest stretch left behind it.
+   */
   private List<Instance.Meal> meals(int origin) {
     List<Instance.Meal> meals = new ArrayList<>();
     int next = running.isPresent() ? soonest() : worked > 0 ? from : from + 3 * grid;
     long taken = stand.past().stream().filter(this::isMeal).count();
     for (Instance.Meal meal : base.meals().subList((int) taken, base.meals().size())) {
-      if (meal.from() + meal.minutes() < stand.end().toMinutes()) {
+      long last = stand.end().toMinutes() - meal.minutes();
+      if (next > meal.to() ? next + base.stretch().min() <= last : meal.from() < last) {
         meals.add(
             new Instance.Meal(
                 Math.max(meal.from(), from) - origin,
