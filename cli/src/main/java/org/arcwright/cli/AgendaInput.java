@@ -3,6 +3,7 @@ package org.arcwright.cli;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.regex.Pattern;
 import org.arcwright.agenda.Agenda;
 import org.arcwright.brief.Brief;
 import org.arcwright.catalog.Catalog;
@@ -15,6 +16,8 @@ import picocli.CommandLine.Parameters;
 
 /** An agenda and the brief it is for: the one that its file carries, or another one named. */
 final class AgendaInput {
+  private static final Pattern BRIEF_FILE = Pattern.compile("\\.ya?ml$");
+
   @Parameters(
       index = "0",
       paramLabel = "AGENDA",
@@ -56,6 +59,13 @@ final class AgendaInput {
 
   /** Reads both; what they name must be the catalog's. */
   Read read(Catalog catalog) {
+    if (BRIEF_FILE.matcher(agendaFile.toString()).find()) {
+      throw new Refusal(
+          agendaFile
+              + ": an agenda is wanted, in JSON, and this looks like a brief; compose "
+              + agendaFile
+              + " --out agenda.json writes one");
+    }
     AgendaFile file =
         briefFile.isPresent()
             ? new AgendaFile(

@@ -34,7 +34,7 @@ record DayTime(String text, int hours, int minutes, boolean clock) {
       return Duration.ofHours(hours).plusMinutes(minutes);
     }
     if (hours > 23) {
-      throw new Refusal(text + ": no time of day; the agenda starts at " + shown(start.get()));
+      throw new Refusal(text + ": no time of day; write one such as " + shown(start.get()));
     }
     ZonedDateTime then = start.get().with(LocalTime.of(hours, minutes));
     if (then.isBefore(start.get().minus(EVENING))) {
@@ -50,8 +50,17 @@ record DayTime(String text, int hours, int minutes, boolean clock) {
     return Duration.between(start.get(), then);
   }
 
-  private static String shown(ZonedDateTime start) {
-    return "%02d:%02d".formatted(start.getHour(), start.getMinute());
+  /** The time of day so long after an agenda's start, or how long that is if it has none. */
+  static String shown(Agenda agenda, Duration offset) {
+    return agenda
+        .start()
+        .map(start -> shown(start.plus(offset)))
+        .orElseGet(
+            () -> "%d:%02d from the start".formatted(offset.toHours(), offset.toMinutesPart()));
+  }
+
+  private static String shown(ZonedDateTime time) {
+    return "%02d:%02d".formatted(time.getHour(), time.getMinute());
   }
 
   /** Reads {@code 10:40}, {@code 1h40m} or {@code 100m}. */

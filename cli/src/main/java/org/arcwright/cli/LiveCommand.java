@@ -73,8 +73,7 @@ final class LiveCommand implements Callable<Integer> {
     Path file = log.orElseGet(input::logBeside);
     try (LiveConsole console = LiveConsole.open();
         LogFile book = LogFile.open(file, workshop(read.agenda()))) {
-      demandSameDay(file, book.progress().workshop(), read.agenda());
-      Day day = new Day(onItsDay(read.agenda(), book.progress()), book.progress());
+      Day day = DayLog.day(read.agenda(), file, book.progress());
       Replanner replanner = Replanner.of(catalog);
       LiveDesk desk =
           new LiveDesk(
@@ -91,13 +90,6 @@ final class LiveCommand implements Callable<Integer> {
     }
     terminal.err().println("Written down in " + file + ".");
     return Exit.DONE;
-  }
-
-  private static void demandSameDay(Path file, Progress.Workshop logged, Agenda agenda) {
-    if (!logged.title().equals(agenda.title())) {
-      throw new Refusal(
-          file + ": this log is of \"" + logged.title() + "\"; name another with --log");
-    }
   }
 
   private void run(LiveDesk desk, LogFile book, LiveConsole console) throws IOException {
@@ -133,9 +125,5 @@ final class LiveCommand implements Callable<Integer> {
             .orElse(now);
     return new Progress.Workshop(
         agenda.title(), agenda.mode(), agenda.people(), Optional.of(start));
-  }
-
-  private static Agenda onItsDay(Agenda agenda, Progress progress) {
-    return progress.workshop().start().map(agenda::startingAt).orElse(agenda);
   }
 }

@@ -16,7 +16,6 @@ import org.arcwright.format.AgendaFormat;
 import org.arcwright.format.ReplanFormat;
 import org.arcwright.live.Replan;
 import org.arcwright.live.Replanner;
-import org.arcwright.live.Stand;
 import org.arcwright.live.Way;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -84,11 +83,12 @@ final class ReplanCommand implements Callable<Integer> {
     Catalog catalog = catalogs.read(more, terminal).catalog();
     AgendaInput.Read read = input.read(catalog);
     Brief brief = read.demandBrief();
-    Stand stand = stands.of(read.agenda(), clock);
+    StandOption.Told told = stands.of(read.agenda(), clock);
     Replan replan =
         read.asking(
-            () -> Replanner.of(catalog).replan(brief, read.agenda(), stand, movable, PATIENCE));
-    ReplanDocument document = new ReplanDocument(replan, read.agenda(), brief, catalog);
+            () ->
+                Replanner.of(catalog).replan(brief, told.plan(), told.stand(), movable, PATIENCE));
+    ReplanDocument document = new ReplanDocument(replan, told.plan(), brief, catalog);
     if (take.isPresent()) {
       Way way = taken(replan);
       outFile.orElseThrow().write(AgendaFormat.write(way.agenda(), brief));

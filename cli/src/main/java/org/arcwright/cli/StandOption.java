@@ -10,6 +10,8 @@ import java.util.Optional;
 import org.arcwright.agenda.Agenda;
 import org.arcwright.catalog.InvalidValueException;
 import org.arcwright.format.LogFormat;
+import org.arcwright.live.Day;
+import org.arcwright.live.Progress;
 import org.arcwright.live.Stand;
 import picocli.CommandLine.Option;
 
@@ -53,39 +55,85 @@ final class StandOption {
       description = "when everybody has to be free, if that is not when it was promised")
   private Optional<DayTime> end = Optional.empty();
 
+  /**
+   * Where a day stands.
+   *
+   * @param plan what it follows: the agenda, or what its log says was agreed
+   */
+  record Told(Agenda plan, Stand stand) {}
+
   /** Where the day of that agenda stands. */
-  Stand of(Agenda agenda, InstantSource clock) {
+  Told of(Agenda agenda, InstantSource clock) {
     if (done.isPresent() && (upto.isPresent() || since.isPresent())) {
       throw new Refusal("--done and --upto both say what has run; give one of them");
     }
     if (since.isPresent() && upto.isEmpty()) {
       throw new Refusal("--since says when what runs began; name that with --upto");
     }
-    Duration until = end.map(time -> time.on(agenda)).orElse(agenda.cap());
     try {
-      return done.isPresent()
-          ? logged(agenda, done.get(), until, clock)
-          : told(agenda, until, clock);
+      return done.isPresent() ? logged(agenda, done.get(), clock) : told(agenda, clock);
     } catch (InvalidValueException e) {
       throw new Refusal(String.valueOf(e.getMessage()), e);
     }
   }
 
-  private Stand logged(Agenda agenda, Path log, Duration until, InstantSource clock) {
-    LogFormat.Reading reading = LogFormat.read(log);
-    Optional<OffsetDateTime> zero = Stand.zero(agenda, reading.progress());
+  private Told logged(Agenda agenda, Path log, InstantSource clock) {
+    Progress progress = LogFormat.read(log).progress();
+    Day day = DayLog.day(agenda, log, progress);
+    Agenda plan = day.plan();
+    Optional<OffsetDateTime> zero = Stand.zero(plan, progress);
     OffsetDateTime time =
         now.isPresent() && zero.isPresent()
-            ? zero.get().plus(now.get().on(agenda))
+            ? zero.get().plus(now.get().on(plan))
             : clock.instant().atZone(ZoneId.systemDefault()).toOffsetDateTime();
-    return Stand.of(agenda, reading.progress(), time, until);
+    if (!progress.notBefore(time).equals(time)) {
+      Duration last = Duration.between(zero.orElse(time), progress.notBefore(time));
+      throw new Refusal(
+          log
+              + ": its last entry is of "
+              + DayTime.shown(plan, last)
+              + ", and it cannot be earlier now; give a later --now");
+    }
+    Duration since = Duration.between(zero.orElse(time), time);
+    return new Told(plan, Stand.of(plan, progress, time, until(plan, since)));
   }
 
-  private Stand told(Agenda agenda, Duration until, InstantSource clock) {
+  private Told told(Agenda agenda, InstantSource clock) {
     Duration time = now.map(t -> t.on(agenda)).orElseGet(() -> sinceStart(agenda, clock));
-    return upto.isPresent()
-        ? Stand.at(agenda, upto.get(), since.map(t -> t.on(agenda)), time, until)
-        : Stand.asPlanned(agenda, time, until);
+    Duration until = until(agenda, time);
+    Optional<Duration> began = since.map(t -> t.on(agenda));
+    if (began.filter(t -> t.compareTo(time) > 0).isPresent()) {
+      throw new Refusal(
+          "--since "
+              + since.orElseThrow().text()
+              + ": that is later than now, "
+              + DayTime.shown(agenda, time));
+    }
+    return new Told(
+        agenda,
+        upto.isPresent()
+            ? Stand.at(agenda, upto.get(), began, time, until)
+            : Stand.asPlanned(agenda, time, until));
+  }
+
+  /** When everybody has to be free, which must be still to come. */
+  private Duration until(Agenda agenda, Duration time) {
+    Duration until = end.map(t -> t.on(agenda)).orElse(agenda.cap());
+    if (time.isNegative()) {
+      throw new Refusal(
+          "the day begins only at "
+              + DayTime.shown(agenda, Duration.ZERO)
+              + "; nothing has slipped yet");
+    }
+    if (until.compareTo(time) <= 0) {
+      throw new Refusal(
+          "it is "
+              + DayTime.shown(agenda, time)
+              + " and the day was to be over at "
+              + DayTime.shown(agenda, until)
+              + "; if people can stay, say until when with a later --end");
+    }
+    return until;
   }
 
   private static Duration sinceStart(Agenda agenda, InstantSource clock) {

@@ -85,7 +85,7 @@ class ReplanCommandTest {
     Files.writeString(
         log,
         """
-        {"format":"arcwright-log","version":1,"title":"Ideas","mode":"remote","people":5,"start":"2027-03-02 09:00","zone":"Europe/Vienna"}
+        {"format":"arcwright-log","version":1,"title":"Ideas for the open day","mode":"remote","people":5,"start":"2027-03-02 09:00","zone":"Europe/Vienna"}
         {"at":"2027-03-02T09:10:00+01:00","started":"FIRST","planned":10}
         """
             .replace("FIRST", first));
@@ -96,6 +96,27 @@ class ReplanCommandTest {
     assertThat(run.out()).contains(" behind.");
     assertThat(Run.of("replan", agenda, "--done", log, "--upto", "1").err())
         .contains("give one of them");
+    assertThat(Run.of("replan", agenda, "--now", "09:05", "--done", log).err())
+        .contains("day.log: its last entry is of 09:10, and it cannot be earlier now");
+    Files.writeString(log, Files.readString(log).replace("Ideas for", "Doubts about"));
+    assertThat(Run.of("replan", agenda, "--now", "09:30", "--done", log).err())
+        .contains("this log is of \"Doubts about the open day\", the agenda of \"Ideas for");
+  }
+
+  @Test
+  void threeWaysAreThereAndOnlyTheFirstHasAllItsTimes() {
+    Run run = Run.of("replan", agenda, "--now", "09:58", "--upto", "3", "--since", "09:50");
+
+    assertThat(run.out().lines().filter(line -> line.endsWith(" ..."))).isNotEmpty();
+    assertThat(run.out().lines().filter(line -> line.endsWith(" the end"))).hasSize(1);
+    assertThat(run.out()).contains("How what is new runs: catalog show ID, with ");
+  }
+
+  @Test
+  void aBreakThatIsOverdueIsNamed() {
+    Run run = Run.of("replan", agenda, "--now", "10:25", "--upto", "1", "--since", "09:00");
+
+    assertThat(run.out()).contains("Nobody has had a break for 1 h 25 min.");
   }
 
   @Test
@@ -119,7 +140,15 @@ class ReplanCommandTest {
     assertThat(Run.of("replan", agenda, "--now", "08:50").err())
         .contains("08:50: before the agenda's start at 09:00");
     assertThat(Run.of("replan", agenda, "--now", "10:00", "--upto", "99").err())
-        .contains("the agenda has no such item");
+        .contains("the agenda has no such item; give a number from 1 to ");
+    assertThat(Run.of("replan", agenda, "--now", "11:20", "--upto", "1").err())
+        .contains("it is 11:20 and the day was to be over at 11:00", "with a later --end");
+    assertThat(Run.of("replan", agenda, "--now", "10:00", "--upto", "1", "--since", "10:10").err())
+        .contains("--since 10:10: that is later than now, 10:00");
+    assertThat(Run.of("replan", agenda, "--now", "25:00").err())
+        .contains("25:00: no time of day; write one such as 09:00");
+    assertThat(Run.of("replan", folder.resolve("brief.yaml"), "--now", "10:00").err())
+        .contains("brief.yaml: an agenda is wanted, in JSON, and this looks like a brief");
     assertThat(Run.of("replan", agenda, "--now", "10:00", "--take", "1").err())
         .contains("say where with --out");
     assertThat(Run.of("replan", agenda, "--now", "10:00", "--take", "9", "--out", agenda).code())

@@ -186,7 +186,11 @@ public record Stand(Duration now, Duration end, List<Past> past) {
       String remedy =
           Nearest.to(item, known)
               .map(near -> "perhaps " + near)
-              .orElse("its exercises are " + String.join(", ", known));
+              .orElse(
+                  "give a number from 1 to "
+                      + known.size()
+                      + ", break, or one of "
+                      + String.join(", ", known));
       throw new InvalidValueException("item", item, "the agenda has no such item; " + remedy);
     }
     return found;

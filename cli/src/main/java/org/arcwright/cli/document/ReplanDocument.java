@@ -3,8 +3,10 @@ package org.arcwright.cli.document;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.arcwright.agenda.Agenda;
 import org.arcwright.agenda.AgendaItem;
 import org.arcwright.agenda.AgendaItem.Activity;
@@ -19,6 +21,7 @@ import org.arcwright.live.Way;
 /** Ways to go on with a day, short enough to be read while people wait. */
 public final class ReplanDocument {
   private static final String INDENT = "   ";
+  private static final String GOES_ON = " ...";
 
   private final Replan replan;
   private final Agenda plan;
@@ -48,20 +51,25 @@ public final class ReplanDocument {
    */
   public String text(Marks marks, Style style, int width) {
     List<String> lines = new ArrayList<>(advice(marks, style, width));
+    List<String> hints = new ArrayList<>();
     if (!replan.ways().isEmpty()) {
-      lines.add("");
-      lines.add("To take way 1, add --take 1 --out today.json");
+      hints.add("To take a way and see all its times, add --take 1 --out today.json");
     }
-    missed()
-        .forEach(
-            activity ->
-                lines.addAll(
-                    Wrap.lines(
-                        Words.quoted(activity.title())
-                            + " keeps its time; to let it move, add --may-move "
-                            + activity.exercise(),
-                        width)));
-    return String.join("\n", lines) + "\n";
+    Set<String> added = new LinkedHashSet<>();
+    replan.ways().forEach(way -> added.addAll(words.added(way)));
+    added.removeIf(id -> catalog.exercise(id).isEmpty());
+    if (!added.isEmpty()) {
+      hints.add("How what is new runs: catalog show ID, with " + String.join(", ", added));
+    }
+    for (Activity activity : missed()) {
+      hints.add(
+          Words.quoted(activity.title())
+              + " keeps its time; to let it move, add --may-move "
+              + activity.exercise());
+    }
+    lines.add("");
+    hints.forEach(hint -> lines.addAll(Wrap.lines(hint, width)));
+    return Words.untied(String.join("\n", lines)) + "\n";
   }
 
   /** The same, line by line, without how to take a way. */
@@ -71,23 +79,45 @@ public final class ReplanDocument {
     for (Way way : replan.ways()) {
       lines.add("");
       String first = ++number + "  ";
-      Wrap.hanging(first, words.headline(way), width)
-          .forEach(line -> lines.add(style.heading(line)));
+      Wrap.hanging(first, headline(way), width).forEach(line -> lines.add(style.heading(line)));
       lines.addAll(Wrap.hanging(INDENT, words.outcome(way), width));
       for (String change : words.changes(way)) {
         lines.addAll(Wrap.hanging(INDENT + "- ", change, width));
       }
-      Wrap.hanging(INDENT, course(way, marks), width).forEach(line -> lines.add(style.faint(line)));
+      if (meals(plan) > meals(way.agenda())) {
+        String late = "no meal any more before the end: let people eat after it";
+        lines.addAll(Wrap.hanging(INDENT + "- ", late, width));
+      }
+      List<String> course = Wrap.hanging(INDENT, course(way, marks), width);
+      (number == 1 ? course : begun(way, marks, width))
+          .forEach(line -> lines.add(style.faint(line)));
     }
     replan.followUp().ifPresent(followUp -> followUp(followUp, style, width, lines));
     return lines.stream().map(Words::untied).toList();
   }
 
+  /** One line of it, with a sign that it goes on: enough to see what comes next. */
+  private List<String> begun(Way way, Marks marks, int width) {
+    List<String> course = Wrap.hanging(INDENT, course(way, marks), width - GOES_ON.length());
+    return course.size() == 1 ? course : List.of(course.get(0) + GOES_ON);
+  }
+
+  private String headline(Way way) {
+    boolean early = way.kind() == Way.Kind.CARRY_ON && replan.behind().isNegative();
+    return words.headline(way)
+        + (early ? ", and be done " + Words.time(replan.behind().abs()) + " early" : "");
+  }
+
+  private static long meals(Agenda agenda) {
+    return agenda.items().stream()
+        .filter(item -> item instanceof Pause pause && pause.meal())
+        .count();
+  }
+
   /** What follows from now on when a way is taken, row by row. */
   public String taken(Way way, Style style, int width) {
     List<String> lines = new ArrayList<>();
-    Wrap.lines("Agreed: " + words.headline(way), width)
-        .forEach(line -> lines.add(style.heading(line)));
+    Wrap.lines("Agreed: " + headline(way), width).forEach(line -> lines.add(style.heading(line)));
     for (AgendaItem item : ahead(way)) {
       String times =
           "  " + clock.at(item.start()) + "  " + Wrap.right(Words.time(item.length()), 10) + "  ";
@@ -122,7 +152,22 @@ public final class ReplanDocument {
                 + " is "
                 + Words.chance(unchanged.onTime())
                 + (unchanged.keeps() ? "." : ", but " + amiss(unchanged) + ".");
-    return now + stands + carryOn;
+    return now + stands + carryOn + overdue();
+  }
+
+  /** Where people have been at work for longer than the brief allows at a stretch. */
+  private String overdue() {
+    Duration since = Duration.ZERO;
+    for (AgendaItem item : replan.unchanged().agenda().items()) {
+      if (item.start().compareTo(replan.now()) >= 0) {
+        break;
+      }
+      since = item instanceof Pause ? item.end() : since;
+    }
+    Duration worked = replan.now().minus(since);
+    return worked.compareTo(brief.rhythm().longest()) > 0
+        ? " Nobody has had a break for " + Words.time(worked) + "."
+        : "";
   }
 
   /** What the brief ties to a time that it would miss if nothing changed. */
@@ -142,7 +187,7 @@ public final class ReplanDocument {
   private String amiss(Replan.Unchanged unchanged) {
     Duration longest = unchanged.agenda().figures().longestStretch();
     if (longest.compareTo(plan.figures().longestStretch()) > 0) {
-      return "with " + Words.time(longest) + " at a stretch";
+      return "people work " + Words.time(longest) + " without a break";
     }
     return missed().stream()
         .findFirst()
@@ -175,8 +220,14 @@ public final class ReplanDocument {
 
   private void followUp(FollowUp followUp, Style style, int width, List<String> lines) {
     lines.add("");
-    String all = "The whole goal cannot be reached by " + clock.at(replan.end()) + " any more.";
-    lines.addAll(Wrap.lines(all, width));
+    boolean allDone =
+        followUp.phases().isEmpty()
+            && followUp.products().isEmpty()
+            && followUp.exercises().isEmpty();
+    if (!allDone) {
+      String all = "The whole goal cannot be reached by " + clock.at(replan.end()) + " any more.";
+      lines.addAll(Wrap.lines(all, width));
+    }
     lines.add(style.heading("For a follow-up"));
     if (!followUp.products().isEmpty()) {
       bullet(lines, width, "still to be made: " + products(followUp.products()));

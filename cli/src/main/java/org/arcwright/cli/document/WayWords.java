@@ -4,9 +4,9 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 import org.arcwright.live.Change;
 import org.arcwright.live.Change.Added;
 import org.arcwright.live.Change.Closed;
@@ -20,6 +20,9 @@ final class WayWords {
   /** What these leave out or add, their headline says. */
   private static final Set<Way.Kind> NAMED =
       EnumSet.of(Way.Kind.LEAVE_OUT, Way.Kind.SWAP, Way.Kind.ADD);
+
+  private static final Set<Way.Kind> GAINING =
+      EnumSet.of(Way.Kind.CARRY_ON, Way.Kind.LINGER, Way.Kind.ADD);
 
   private final Clock clock;
   private final UnaryOperator<String> product;
@@ -46,65 +49,88 @@ final class WayWords {
     };
   }
 
-  /** When it ends, how surely, and what is lost. */
+  /** When it ends, how surely, and what is lost; where time was gained, nothing is at stake. */
   String outcome(Way way) {
-    String lost =
-        way.lost().isEmpty()
-            ? "No result is lost."
-            : "Lost: " + Words.list(way.lost().stream().map(product).toList()) + ".";
-    return "Ends at "
-        + clock.at(way.agenda().end())
-        + "; the chance to be on time is "
-        + Words.chance(way.onTime())
-        + ". "
-        + lost;
+    String ends =
+        "Ends at "
+            + clock.at(way.agenda().end())
+            + "; the chance to be on time is "
+            + Words.chance(way.onTime())
+            + ".";
+    if (!way.lost().isEmpty()) {
+      return ends + " Lost: " + Words.list(way.lost().stream().map(product).toList()) + ".";
+    }
+    return GAINING.contains(way.kind()) ? ends : ends + " No result is lost.";
   }
 
-  /** Each change; what the headline says already is left out. */
+  /**
+   * What changes, one line for each sort of change; what the headline or the follow-up says is left
+   * out.
+   */
   List<String> changes(Way way) {
-    List<String> changes = new ArrayList<>();
-    for (Change change : way.changes()) {
-      text(way, change).ifPresent(changes::add);
+    List<String> lines = new ArrayList<>();
+    of(way, Closed.class).forEach(closed -> lines.add(closed(way, closed)));
+    if (!NAMED.contains(way.kind())) {
+      boolean listed = way.kind() == Way.Kind.PART;
+      add(lines, "without ", of(way, LeftOut.class).filter(out -> !listed).map(this::timed));
+      add(lines, "new: ", of(way, Added.class).map(this::timed));
     }
-    return changes;
+    add(lines, "shorter: ", of(way, Resized.class).filter(WayWords::isShorter).map(this::resized));
+    add(lines, "longer: ", of(way, Resized.class).filter(r -> !isShorter(r)).map(this::resized));
+    add(lines, "moved: ", of(way, Moved.class).map(this::moved));
+    return lines;
   }
 
-  private Optional<String> text(Way way, Change change) {
-    String title = Words.quoted(change.title());
-    if (change instanceof Closed closed) {
-      boolean longer = way.kind() == Way.Kind.LINGER;
-      return Optional.of(
-          (longer ? title + " until " : "end " + title + " by ") + clock.at(closed.by()));
-    } else if (change instanceof Resized resized) {
-      return Optional.of(
-          title + " " + Words.time(resized.to()) + " instead of " + Words.time(resized.from()));
-    } else if (change instanceof LeftOut out) {
-      return NAMED.contains(way.kind())
-          ? Optional.empty()
-          : Optional.of("without " + title + " (" + Words.time(out.length()) + ")");
-    } else if (change instanceof Added added) {
-      return NAMED.contains(way.kind())
-          ? Optional.empty()
-          : Optional.of(
-              "new: "
-                  + title
-                  + " "
-                  + clock.said(added.start())
-                  + ", "
-                  + Words.time(added.length()));
-    } else if (change instanceof Moved moved) {
-      return Optional.of(
-          title + " " + clock.said(moved.to()) + " instead of " + clock.at(moved.from()));
+  /** Ids of what is new in a way, so that somebody can look up how it runs. */
+  List<String> added(Way way) {
+    return of(way, Added.class).map(Added::exercise).toList();
+  }
+
+  private static <T extends Change> Stream<T> of(Way way, Class<T> type) {
+    return way.changes().stream().filter(type::isInstance).map(type::cast);
+  }
+
+  private static void add(List<String> lines, String before, Stream<String> changes) {
+    List<String> all = changes.toList();
+    if (!all.isEmpty()) {
+      lines.add(before + Words.list(all));
     }
-    return Optional.empty();
+  }
+
+  private String closed(Way way, Closed closed) {
+    String title = Words.quoted(closed.title());
+    boolean longer = way.kind() == Way.Kind.LINGER;
+    return (longer ? title + " until " : "end " + title + " by ") + clock.at(closed.by());
+  }
+
+  private String timed(Change change) {
+    return Words.quoted(change.title()) + " (" + Words.time(length(change)) + ")";
+  }
+
+  private static boolean isShorter(Resized resized) {
+    return resized.to().compareTo(resized.from()) < 0;
+  }
+
+  private String resized(Resized resized) {
+    return Words.quoted(resized.title())
+        + " "
+        + Words.time(resized.to())
+        + Words.tied(" (not " + Answer.minutes(resized.from()) + ")");
+  }
+
+  private String moved(Moved moved) {
+    return Words.quoted(moved.title())
+        + " "
+        + clock.said(moved.to())
+        + Words.tied(" (not " + clock.at(moved.from()) + ")");
   }
 
   /** The first change of a kind, with its minutes. */
-  private static String first(Way way, Class<? extends Change> type) {
+  private String first(Way way, Class<? extends Change> type) {
     return way.changes().stream()
         .filter(type::isInstance)
         .findFirst()
-        .map(change -> Words.quoted(change.title()) + " (" + Words.time(length(change)) + ")")
+        .map(this::timed)
         .orElse("an exercise");
   }
 
