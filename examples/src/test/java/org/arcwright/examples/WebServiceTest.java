@@ -113,10 +113,11 @@ class WebServiceTest {
     assertThat(head.body()).isEmpty();
   }
 
+  /** Beyond 64 KiB of unread body the JDK's server may cut the line before its answer is read. */
   @Test
   void refusesWhatIsTooLong() throws Exception {
     assertRefused(
-        post("text/yaml", "#".repeat(200_000)),
+        post("text/yaml", "#".repeat(120_000)),
         413,
         "request: body, over 100000 octets: 100000 octets at most are right");
   }
