@@ -98,6 +98,7 @@ class HouseTest {
               "format.tree",
               "gaps",
               "standin",
+              "learn",
               "record",
               "vote"),
           room("gaps", "catalog", "brief", "compose"),

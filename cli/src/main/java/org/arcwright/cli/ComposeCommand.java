@@ -47,6 +47,7 @@ import org.arcwright.format.CompositionFormat;
 import org.arcwright.format.InstanceFormat;
 import org.arcwright.format.OptionsFormat;
 import org.arcwright.format.WhyThisFormat;
+import org.arcwright.standin.ToolVerdict;
 import org.arcwright.standin.Withstanding;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -166,7 +167,8 @@ final class ComposeCommand implements Callable<Integer> {
       Optional<Sureness> sureness =
           confidence.map(wanted -> sureness(wanted, found, composed.agenda()));
       Optional<WhyThis> each = why(found.brief(), composed, catalog, begin);
-      write(new Answer(found.brief(), catalog, composed, sureness, each), outFile);
+      write(
+          new Answer(found.brief(), catalog, composed, sureness, each), Optional.empty(), outFile);
       return found.reached() ? Exit.DONE : Exit.NEGATIVE;
     }
     return none(found.brief(), composition, catalog, begin, outFile, instanceFile);
@@ -184,10 +186,14 @@ final class ComposeCommand implements Callable<Integer> {
     if (!(found.composition() instanceof Composed composed)) {
       return none(brief, found.composition(), catalog, begin, outFile, instanceFile);
     }
+    ToolVerdict verdict = found.verdict();
     instanceFile.ifPresent(file -> file.write(InstanceFormat.write(composed.instance())));
     Optional<WhyThis> each = why(brief, composed, catalog, begin);
-    write(new Answer(brief, catalog, composed, Optional.empty(), each), outFile);
-    terminal.err().println(Withstood.write(found, composed, tools, catalog, terminal.width()));
+    write(
+        new Answer(brief, catalog, composed, Optional.empty(), each),
+        Optional.of(verdict),
+        outFile);
+    terminal.err().println(Withstood.write(verdict, composed, catalog, terminal.width()));
     return found.reached() ? Exit.DONE : Exit.NEGATIVE;
   }
 
@@ -317,28 +323,34 @@ final class ComposeCommand implements Callable<Integer> {
     }
   }
 
-  private void write(Answer answer, Optional<WholeFile> outFile) {
+  private void write(Answer answer, Optional<ToolVerdict> verdict, Optional<WholeFile> outFile) {
     answer
         .sureness()
         .filter(sureness -> form() == Output.JSON)
         .ifPresent(sureness -> terminal.err().println(sureness.sentence()));
-    Delivery.of(terminal, outFile, (marks, style, width) -> document(answer, marks, style, width));
+    Delivery.of(
+        terminal, outFile, (marks, style, width) -> document(answer, verdict, marks, style, width));
   }
 
-  private String document(Answer answer, Marks marks, Style style, int width) {
+  private String document(
+      Answer answer, Optional<ToolVerdict> verdict, Marks marks, Style style, int width) {
     return switch (form()) {
       case TEXT -> TextDocument.write(answer, marks, style, width, leftOut);
       case JSON ->
           answer
               .why()
               .map(each -> WhyThisFormat.write(each, answer.brief()))
-              .orElseGet(
-                  () ->
-                      AgendaFormat.write(
-                          answer.composed().agenda(), answer.brief(), answer.composed().proof()));
+              .orElseGet(() -> json(answer, verdict));
       case MARKDOWN -> MarkdownDocument.write(answer);
       case HTML -> pages.html(AgendaSheet.of(workshop(answer), Why.sentences(answer)));
     };
+  }
+
+  private static String json(Answer answer, Optional<ToolVerdict> verdict) {
+    Composed composed = answer.composed();
+    return verdict.isPresent()
+        ? AgendaFormat.write(composed.agenda(), answer.brief(), composed.proof(), verdict.get())
+        : AgendaFormat.write(composed.agenda(), answer.brief(), composed.proof());
   }
 
   private Workshop workshop(Answer answer) {

@@ -11,11 +11,12 @@ import java.util.stream.Stream;
 import org.arcwright.catalog.Catalog;
 import org.arcwright.catalog.Exercise;
 import org.arcwright.cli.document.LearnPage;
+import org.arcwright.format.LessonsFormat;
 import org.arcwright.format.LogFormat;
 import org.arcwright.learn.Learner;
 import org.arcwright.learn.Lesson;
+import org.arcwright.learn.Lessons;
 import org.arcwright.learn.Pace;
-import org.arcwright.learn.Score;
 import org.arcwright.live.Progress;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -51,6 +52,8 @@ final class LearnCommand implements Callable<Integer> {
   @Option(names = "--replace", description = "write over files that are there already")
   private boolean replace;
 
+  @Mixin private FormOption form = new FormOption();
+
   @Mixin private CatalogOption catalogs = new CatalogOption();
 
   private final Terminal terminal;
@@ -63,10 +66,9 @@ final class LearnCommand implements Callable<Integer> {
   public Integer call() {
     Catalog catalog = catalogs.read(List.of(), terminal).catalog();
     List<Progress> days = files().stream().map(this::read).toList();
-    List<Lesson> lessons = Learner.learn(catalog, days);
-    Score score = Learner.score(catalog, days);
+    Lessons lessons = Learner.learn(catalog, days);
     List<Exercise> learnt =
-        lessons.stream()
+        lessons.lessons().stream()
             .filter(Lesson::learnt)
             .flatMap(
                 lesson ->
@@ -79,9 +81,10 @@ final class LearnCommand implements Callable<Integer> {
     terminal
         .out()
         .print(
-            LearnPage.write(
-                days.size(), lessons, score, catalog, terminal.style(), terminal.width()));
-    if (!score.better()) {
+            form.isJson()
+                ? LessonsFormat.write(lessons)
+                : LearnPage.write(lessons, catalog, terminal.style(), terminal.width()));
+    if (!lessons.better()) {
       out.ifPresent(folder -> terminal.err().println("Nothing written to " + folder + "."));
       return Exit.NEGATIVE;
     }

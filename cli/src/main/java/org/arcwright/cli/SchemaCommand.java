@@ -32,7 +32,7 @@ final class SchemaCommand implements Callable<Integer> {
       converter = Kind.class,
       description =
           "exercise, goal, brief, agenda, composition, options, clash, why-not, why-this, review,"
-              + " forecast, replan, stand-ins, log, problems, instance, solution or verdict")
+              + " forecast, replan, stand-ins, lessons, log, record, problems, instance, solution or verdict")
   private Schema schema = Schema.EXERCISE;
 
   private final Terminal terminal;

@@ -6,7 +6,11 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.List;
 import org.arcwright.format.CatalogFormat;
+import org.arcwright.format.LessonsFormat;
+import org.arcwright.learn.Lesson;
+import org.arcwright.learn.Lessons;
 import org.arcwright.library.BuiltIn;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -66,6 +70,39 @@ class LearnCommandTest {
         .contains("That is no better");
     assertThat(run.err()).contains("Nothing written to " + pace);
     assertThat(pace).doesNotExist();
+  }
+
+  @Test
+  void jsonSaysTheSameAndAProgramReadsIt() throws IOException {
+    log("a", 24);
+    log("b", 22);
+    log("c", 25);
+    log("d", 23);
+
+    Run run = Run.of("learn", folder, "--format", "json");
+    Lessons lessons = LessonsFormat.read("lessons.json", run.out());
+
+    assertThat(run.code()).as(run.err()).isEqualTo(Exit.DONE);
+    assertThat(lessons.logs()).isEqualTo(4);
+    assertThat(lessons.better()).isTrue();
+    assertThat(lessons.lessons()).extracting(Lesson::exercise).containsExactly("dot-voting");
+    assertThat(lessons.lessons().get(0).now()).isGreaterThan(lessons.lessons().get(0).before());
+  }
+
+  @Test
+  void simulatedLogsAreNamedWhereTheScoreStands() throws IOException {
+    for (String name : List.of("a", "b", "c", "d")) {
+      Path log = log(name, 24);
+      Files.writeString(log, Files.readString(log).replaceFirst("}", ",\"simulated\":true}"));
+    }
+
+    assertThat(Run.of("learn", folder).out().replaceAll("\\s+", " "))
+        .startsWith("Four simulated logs with")
+        .contains("% less. These logs are simulated, with times drawn by a program");
+    log("e", 23);
+    assertThat(Run.of("learn", folder).out().replaceAll("\\s+", " "))
+        .startsWith("Five logs with")
+        .contains("Four of these logs are simulated");
   }
 
   @Test

@@ -113,8 +113,10 @@ final class Diagnosis {
                 Comparator.<Map.Entry<String, Integer>>comparingInt(entry -> -entry.getValue())
                     .thenComparing(Map.Entry::getKey))
             .orElseThrow();
-    return "; the brief leaves out %s of its kind, %s for this reason: %s"
-        .formatted(all, most.getValue(), most.getKey());
+    return all == most.getValue()
+        ? "; %s of its kind are left out, for this reason: %s".formatted(all, most.getKey())
+        : "; %s of its kind are left out, %s of them for this reason: %s"
+            .formatted(all, most.getValue(), most.getKey());
   }
 
   private void productsOutOfReach() {

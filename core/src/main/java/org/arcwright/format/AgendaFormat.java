@@ -5,7 +5,9 @@ import org.arcwright.agenda.Agenda;
 import org.arcwright.brief.Brief;
 import org.arcwright.catalog.Catalog;
 import org.arcwright.compose.Proof;
+import org.arcwright.format.tree.Branch;
 import org.arcwright.format.tree.JsonWriter;
+import org.arcwright.standin.ToolVerdict;
 
 /**
  * Agendas in JSON, at most 1 MB, for other programs and for those who write one by hand:
@@ -24,7 +26,9 @@ import org.arcwright.format.tree.JsonWriter;
  *   "curve": [3, 3.2],
  *   "figures": {...},
  *   "brief": {"format": "arcwright-brief", "version": 1, ...},
- *   "proof": {"best": true, "cost": 695, "bound": 695, "labels": 100626, "milliseconds": 420}
+ *   "proof": {"best": true, "cost": 695, "bound": 695, "labels": 100626, "milliseconds": 420},
+ *   "withstands": {"reached": true, "tools": ["board"], "stops": 4, "bare": [], "leftOut": 2, "dearer": 160,
+ *                  "reasons": [], "complete": true}
  * }
  * }</pre>
  *
@@ -36,8 +40,9 @@ import org.arcwright.format.tree.JsonWriter;
  * ends; its {@code kind} is none, as for a sponsor's own item; its {@code format} is plenary and
  * its {@code energy} 2. The {@code phases} are those that the items name; the {@code buffer} is
  * none; the {@code cap} is the last end with the buffer; the {@code curve} is empty. The {@code
- * figures} are counted, without a cost. The {@code brief} is what a composed agenda answers; only
- * readers that are given a catalog look at it.
+ * figures} are counted, without a cost. The {@code brief} is what a composed agenda answers, and
+ * {@code withstands} whether it goes on when a tool fails; only readers that are given a catalog
+ * look at them.
  */
 public final class AgendaFormat {
   private AgendaFormat() {}
@@ -95,10 +100,18 @@ public final class AgendaFormat {
    * {@code proof}, which readers pass over.
    */
   public static String write(Agenda agenda, Brief brief, Proof proof) {
+    return JsonWriter.write(tree(agenda, brief, proof).end());
+  }
+
+  /** The same, and under {@code withstands} whether it goes on when a tool fails. */
+  public static String write(Agenda agenda, Brief brief, Proof proof, ToolVerdict verdict) {
     return JsonWriter.write(
-        AgendaWriter.tree(agenda)
-            .put("brief", BriefWriter.document(brief))
-            .put("proof", ProofForm.tree(proof))
-            .end());
+        tree(agenda, brief, proof).put("withstands", ToolVerdictForm.tree(verdict)).end());
+  }
+
+  private static Branch tree(Agenda agenda, Brief brief, Proof proof) {
+    return AgendaWriter.tree(agenda)
+        .put("brief", BriefWriter.document(brief))
+        .put("proof", ProofForm.tree(proof));
   }
 }

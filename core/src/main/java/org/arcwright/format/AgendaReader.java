@@ -26,6 +26,7 @@ import org.arcwright.format.tree.Keys;
 import org.arcwright.format.tree.Node;
 import org.arcwright.format.tree.Node.Mapping;
 import org.arcwright.format.tree.Node.Sequence;
+import org.arcwright.standin.ToolVerdict;
 
 /** Reads an agenda, and fills in what may be left out. */
 final class AgendaReader {
@@ -46,7 +47,8 @@ final class AgendaReader {
           "curve",
           "figures",
           "brief",
-          "proof");
+          "proof",
+          "withstands");
   private static final Keys PHASE = Keys.of("name: \"open\"", "title: \"Arrive\"");
   private static final Keys ACTIVITY =
       Keys.of(
@@ -93,7 +95,9 @@ final class AgendaReader {
     Optional<Agenda> agenda = read(node, faults);
     Optional<Brief> brief =
         node.lookUp("brief").flatMap(n -> BriefReader.read(n, Optional.of(catalog), faults));
-    return agenda.map(a -> new AgendaFile(a, brief));
+    Optional<ToolVerdict> withstands =
+        node.lookUp("withstands").flatMap(n -> ToolVerdictForm.read(n, faults));
+    return agenda.map(a -> new AgendaFile(a, brief, withstands));
   }
 
   private Optional<Agenda> agenda(Node node) {

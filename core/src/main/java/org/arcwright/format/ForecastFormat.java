@@ -165,7 +165,7 @@ public final class ForecastFormat {
         Header.FORECAST
             .begin()
             .put("promised", forecast.promised().toMinutes())
-            .put("onTime", chance(forecast.onTime()))
+            .put("onTime", number(forecast.onTime()))
             .put("begins", tree(forecast.begins()))
             .put("ends", Branch.list(forecast.ends(), time -> Branch.number(time.toMinutes())))
             .put("parts", Branch.list(forecast.parts(), ForecastFormat::tree))
@@ -178,7 +178,7 @@ public final class ForecastFormat {
     if (part instanceof Work work) {
       branch.put("basis", work.basis().word());
     } else if (part instanceof Rest rest) {
-      branch.put("onTime", chance(rest.onTime()));
+      branch.put("onTime", number(rest.onTime()));
     }
     branch
         .put("took", tree(part.took()))
@@ -188,7 +188,7 @@ public final class ForecastFormat {
       branch.put(
           "kept",
           new Branch()
-              .put("onTime", chance(work.kept().onTime()))
+              .put("onTime", number(work.kept().onTime()))
               .put("end", work.kept().end().toMinutes())
               .end());
     }
@@ -200,9 +200,9 @@ public final class ForecastFormat {
     return Branch.list(times, time -> Branch.number(time.toMinutes()));
   }
 
-  /** A chance with its decimals. */
-  static Node chance(double chance) {
-    String text = BigDecimal.valueOf(chance).stripTrailingZeros().toPlainString();
+  /** A number with its decimals. */
+  static Node number(double number) {
+    String text = BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
     return new Scalar(0, 0, ScalarType.DECIMAL, text);
   }
 }

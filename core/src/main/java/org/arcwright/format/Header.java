@@ -27,6 +27,7 @@ record Header(Schema schema, int version) {
   static final Header FORECAST = new Header(Schema.FORECAST, 1);
   static final Header RECORD = new Header(Schema.RECORD, 1);
   static final Header STAND_INS = new Header(Schema.STAND_INS, 1);
+  static final Header LESSONS = new Header(Schema.LESSONS, 1);
   static final Header LOG = new Header(Schema.LOG, 1);
   static final Header INSTANCE = new Header(Schema.INSTANCE, 1);
   static final Header SOLUTION = new Header(Schema.SOLUTION, 1);

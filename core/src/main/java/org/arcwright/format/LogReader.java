@@ -34,7 +34,8 @@ final class LogReader {
           "mode: \"remote\"",
           "people: 12",
           "start: \"2026-12-03 09:30\"",
-          "zone: \"Europe/Vienna\"");
+          "zone: \"Europe/Vienna\"",
+          "simulated: true");
 
   private final String name;
   private final List<Problem> problems = new ArrayList<>();
@@ -43,6 +44,7 @@ final class LogReader {
   private final List<Integer> lines = new ArrayList<>();
   private Optional<Workshop> workshop = Optional.empty();
   private boolean begun;
+  private boolean isLog;
 
   private LogReader(String name) {
     this.name = name;
@@ -136,6 +138,7 @@ final class LogReader {
   private void object(int line, Node node, Faults faults) {
     if (!begun) {
       begun = true;
+      isLog = problems.isEmpty() && node.lookUp("format").isPresent();
       workshop = workshop(node, faults);
       return;
     }
@@ -153,17 +156,16 @@ final class LogReader {
     Mode mode = fields.word(Mode.class, "mode");
     int people = fields.whole("people");
     Optional<ZonedDateTime> start = new BriefTimes(fields, faults).start();
-    return fields.build(() -> new Workshop(title, mode, people, start));
+    boolean simulated = fields.flag("simulated");
+    return fields.build(() -> new Workshop(title, mode, people, start, simulated));
   }
 
   private Reading end() {
     if (!begun && problems.isEmpty()) {
-      problems.add(
-          new Problem(
-              new Place(name, 1, 1),
-              "empty log",
-              "",
-              "its first line says which day it is of, such as {\"format\":\"arcwright-log\", ...}"));
+      throw none("empty log", "its first line says which day it is of");
+    }
+    if (!problems.isEmpty() && !isLog) {
+      throw none("no log", "a log is JSON lines, and its first says which day it is of");
     }
     if (!problems.isEmpty()) {
       throw new FormatException(problems);
@@ -173,6 +175,12 @@ final class LogReader {
     } catch (InvalidValueException e) {
       throw new FormatException(List.of(outOfOrder(e)));
     }
+  }
+
+  private FormatException none(String what, String remedy) {
+    Place first = new Place(name, 1, 1);
+    String such = ", such as {\"format\":\"arcwright-log\", ...}";
+    return new FormatException(List.of(new Problem(first, what, "", remedy + such)));
   }
 
   /** An entry that cannot follow those before it; the field is such as {@code entries[3].ended}. */
@@ -194,6 +202,6 @@ final class LogReader {
             .put("mode", workshop.mode().word())
             .put("people", workshop.people());
     Times.putStart(branch, workshop.start());
-    return branch.end();
+    return (workshop.simulated() ? branch.put("simulated", true) : branch).end();
   }
 }

@@ -167,7 +167,7 @@ public final class ReplanFormat {
   private static Node tree(Unchanged unchanged, Brief brief) {
     return new Branch()
         .put("keeps", unchanged.keeps())
-        .put("onTime", ForecastFormat.chance(unchanged.onTime()))
+        .put("onTime", ForecastFormat.number(unchanged.onTime()))
         .put("agenda", tree(unchanged.agenda(), brief))
         .end();
   }
@@ -177,7 +177,7 @@ public final class ReplanFormat {
         .put("kind", way.kind().word())
         .put("changes", Branch.list(way.changes(), ChangeForm::tree))
         .put("lost", way.lost())
-        .put("onTime", ForecastFormat.chance(way.onTime()))
+        .put("onTime", ForecastFormat.number(way.onTime()))
         .put("cost", way.cost())
         .put("best", way.best())
         .put("agenda", tree(way.agenda(), brief))

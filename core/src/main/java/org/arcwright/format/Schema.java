@@ -49,6 +49,8 @@ public enum Schema implements Word {
   FORECAST("forecast"),
   /** What to do when a tool or a person fails; see {@link StandInsFormat}. */
   STAND_INS("stand-ins"),
+  /** What logs teach; see {@link LessonsFormat}. */
+  LESSONS("lessons"),
   /** A line of a progress log; see {@link LogFormat}. */
   LOG("log"),
   /** What came of a workshop; see {@link RecordFormat}. */

@@ -3,8 +3,10 @@ package org.arcwright.learn;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import org.arcwright.catalog.Catalog;
+import org.arcwright.catalog.Exercise;
 import org.arcwright.live.Progress;
 
 /**
@@ -46,19 +48,19 @@ public final class Learner {
 
   private Learner() {}
 
-  /**
-   * Learns from some logs. Linear in them but for sorting.
-   *
-   * @return a lesson for each exercise of the catalog that is in a log, by id
-   */
-  public static List<Lesson> learn(Catalog catalog, List<Progress> logs) {
+  /** Learns from some logs, and scores that. Quadratic in them. */
+  public static Lessons learn(Catalog catalog, List<Progress> logs) {
     List<Observation> all = new ArrayList<>();
     logs.forEach(log -> all.addAll(Observation.of(log, catalog)));
-    return List.copyOf(lessons(all).values());
+    return new Lessons(
+        logs.size(),
+        (int) logs.stream().filter(log -> log.workshop().simulated()).count(),
+        logs.size() < 2 ? Optional.empty() : Optional.of(score(catalog, logs)),
+        List.copyOf(lessons(all, catalog).values()));
   }
 
   /** Holds out each log in turn. Quadratic in the logs. */
-  public static Score score(Catalog catalog, List<Progress> logs) {
+  static Score score(Catalog catalog, List<Progress> logs) {
     List<List<Observation>> days = logs.stream().map(log -> Observation.of(log, catalog)).toList();
     int predictions = 0;
     double before = 0;
@@ -70,7 +72,7 @@ public final class Learner {
           others.addAll(days.get(day));
         }
       }
-      Map<String, Lesson> lessons = lessons(others);
+      Map<String, Lesson> lessons = lessons(others, catalog);
       for (Observation held : days.get(out)) {
         Lesson lesson = lessons.get(held.exercise());
         double factor = lesson == null ? 1 : lesson.factor();
@@ -89,32 +91,43 @@ public final class Learner {
     return millis / 60_000.0;
   }
 
-  private static Map<String, Lesson> lessons(List<Observation> all) {
+  private static Map<String, Lesson> lessons(List<Observation> all, Catalog catalog) {
     Map<String, List<Observation>> byExercise = new TreeMap<>();
     for (Observation one : all) {
       byExercise.computeIfAbsent(one.exercise(), id -> new ArrayList<>()).add(one);
     }
     double day = spread(byExercise);
     Map<String, Lesson> lessons = new TreeMap<>();
-    byExercise.forEach((id, days) -> lessons.put(id, lesson(id, days, day)));
+    byExercise.forEach(
+        (id, days) ->
+            catalog
+                .exercise(id)
+                .ifPresent(exercise -> lessons.put(id, lesson(exercise, days, day))));
     return lessons;
   }
 
-  private static Lesson lesson(String id, List<Observation> days, double day) {
+  private static Lesson lesson(Exercise exercise, List<Observation> days, double day) {
     int people = (int) median(days.stream().map(one -> (double) one.people()).toList());
     if (days.size() < FEWEST) {
-      return new Lesson(id, days.size(), people, 1, 1, 1);
+      return lesson(exercise, days.size(), people, 0, 0);
     }
     double middle = median(days.stream().map(Observation::logRatio).toList());
     Shrinkage learnt = Shrinkage.of(0, CATALOG_SD, days.size(), middle, MEDIAN * day);
-    double apart = FOUR_OF_FIVE * learnt.sd();
+    return lesson(exercise, days.size(), people, learnt.mean(), FOUR_OF_FIVE * learnt.sd());
+  }
+
+  /** From the logarithm of the factor, and how far that may be off. */
+  private static Lesson lesson(Exercise exercise, int logs, int people, double log, double apart) {
+    int served = exercise.nearest(people);
     return new Lesson(
-        id,
-        days.size(),
+        exercise.id(),
+        logs,
         people,
-        Math.exp(learnt.mean()),
-        Math.exp(learnt.mean() - apart),
-        Math.exp(learnt.mean() + apart));
+        Math.exp(log),
+        Math.exp(log - apart),
+        Math.exp(log + apart),
+        exercise.minutes(served).typical(),
+        Pace.at(exercise, Math.exp(log)).minutes(served).typical());
   }
 
   /**

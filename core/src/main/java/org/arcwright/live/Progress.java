@@ -32,12 +32,19 @@ public record Progress(Workshop workshop, List<LogEntry> entries) {
    * @param mode where people are
    * @param people how many came
    * @param start when it was to start, if that was planned
+   * @param simulated whether it never took place, and its times were drawn by a program
    */
-  public record Workshop(String title, Mode mode, int people, Optional<ZonedDateTime> start) {
+  public record Workshop(
+      String title, Mode mode, int people, Optional<ZonedDateTime> start, boolean simulated) {
     /** Refuses a blank title, and nobody. */
     public Workshop {
       title = Checks.text("title", title, 120);
       Checks.range("people", people, 1, 1000);
+    }
+
+    /** One that takes place. */
+    public Workshop(String title, Mode mode, int people, Optional<ZonedDateTime> start) {
+      this(title, mode, people, start, false);
     }
   }
 

@@ -57,32 +57,12 @@ public final class Withstanding {
    *
    * @param composition the agenda in which nothing is bare, or the one in which fewest are; where
    *     there is none, what the brief itself leads to
-   * @param stops pairs of an exercise in it and a tool it leans on, of those asked about
-   * @param bare places of the exercises without a stand-in, in order; empty if all have one
-   * @param leftOut how many exercises were left out for that
-   * @param dearer points that it costs more than the best agenda without this wish can cost; no
-   *     agenda that withstands is better than this one by more than that
-   * @param reasons where something is bare, what stands in the way of an agenda that does without
-   *     the tools, in a facilitator's words
-   * @param complete whether the budget lasted to the end
+   * @param verdict on that agenda
    */
-  public record Found(
-      Composition composition,
-      int stops,
-      List<Integer> bare,
-      int leftOut,
-      long dearer,
-      List<String> reasons,
-      boolean complete) {
-    /** Copies the lists. */
-    public Found {
-      bare = List.copyOf(bare);
-      reasons = List.copyOf(reasons);
-    }
-
+  public record Found(Composition composition, ToolVerdict verdict) {
     /** Whether there is an agenda in which every exercise has a stand-in. */
     public boolean reached() {
-      return composition instanceof Composed && bare.isEmpty();
+      return composition instanceof Composed && verdict.reached();
     }
   }
 
@@ -110,7 +90,8 @@ public final class Withstanding {
   private Found compose() {
     Composition answer = compose(out);
     if (!(answer instanceof Composed first)) {
-      return new Found(answer, 0, List.of(), 0, 0, List.of(), true);
+      List<String> asked = List.copyOf(tools);
+      return new Found(answer, new ToolVerdict(asked, 0, List.of(), 0, 0, List.of(), true));
     }
     Attempt best = attempt(first);
     Attempt last = best;
@@ -126,14 +107,16 @@ public final class Withstanding {
       }
     }
     boolean reached = best.bare().isEmpty();
-    return new Found(
-        best.composed(),
-        best.stops(),
-        List.copyOf(best.bare().keySet()),
-        reached ? out.size() : 0,
-        Math.max(0, best.composed().proof().cost() - first.proof().bound()),
-        reached ? List.of() : reasons(),
-        lasted);
+    ToolVerdict verdict =
+        new ToolVerdict(
+            List.copyOf(tools),
+            best.stops(),
+            List.copyOf(best.bare().keySet()),
+            reached ? out.size() : 0,
+            Math.max(0, best.composed().proof().cost() - first.proof().bound()),
+            reached ? List.of() : reasons(),
+            lasted);
+    return new Found(best.composed(), verdict);
   }
 
   /** The best agenda without some exercises. */
@@ -152,17 +135,12 @@ public final class Withstanding {
 
   /** Why no agenda does without the tools. */
   private List<String> reasons() {
-    NavigableMap<String, String> leaning = new TreeMap<>();
-    for (Exercise exercise : catalog.exercises().values()) {
-      String on =
-          tools.stream()
-              .filter(exercise.in(brief.mode()).tools()::contains)
-              .map(this::title)
-              .collect(Collectors.joining(", "));
-      if (!on.isEmpty()) {
-        leaning.put(exercise.id(), "leans on what may fail: " + on);
-      }
-    }
+    String cause =
+        "leans on the " + tools.stream().map(this::title).collect(Collectors.joining(" or the "));
+    Map<String, String> leaning =
+        catalog.exercises().values().stream()
+            .filter(each -> each.in(brief.mode()).tools().stream().anyMatch(tools::contains))
+            .collect(Collectors.toMap(Exercise::id, each -> cause));
     return compose(leaning) instanceof NothingFits nothing ? nothing.reasons() : List.of();
   }
 

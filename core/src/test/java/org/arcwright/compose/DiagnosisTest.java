@@ -69,8 +69,8 @@ class DiagnosisTest {
 
     assertThat(reasons(brief(90), Sample.only(exercises)))
         .containsExactly(
-            "\"To decide\" needs at least one exercise, and none is left; the brief leaves out 3 of"
-                + " its kind, 2 for this reason: not for 8 people.");
+            "\"To decide\" needs at least one exercise, and none is left; 3 of its kind are"
+                + " left out, 2 of them for this reason: not for 8 people.");
   }
 
   @Test

@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.arcwright.live.LogEntry;
 import org.arcwright.live.LogEntry.Note;
+import org.arcwright.live.Progress;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -147,6 +148,24 @@ class LogFormatTest {
     assertThat(Complaints.of(() -> LogFormat.read(folder.resolve("none.jsonl"))))
         .containsExactly(
             folder.resolve("none.jsonl") + ": no such file: check its name and folder");
+  }
+
+  @Test
+  void another_file_is_told_to_be_none_and_not_line_by_line() {
+    assertThat(Complaints.of(() -> LogFormat.read("a.json", "{\n\"format\": \"x\",\n{}\n}\n")))
+        .containsExactly(
+            "a.json:1:1: no log: a log is JSON lines, and its first says which day it is of, such"
+                + " as {\"format\":\"arcwright-log\", ...}");
+  }
+
+  @Test
+  void a_simulated_day_says_so() {
+    String text = FIRST_LINE.replace("}\n", ",\"simulated\":true}\n");
+    Progress simulated = LogFormat.read("log.jsonl", text).progress();
+
+    assertThat(simulated.workshop().simulated()).isTrue();
+    assertThat(LogFormat.write(simulated)).isEqualTo(text);
+    assertThat(SchemaFile.complaints(Schema.LOG, text.strip())).isEmpty();
   }
 
   @Test

@@ -102,6 +102,13 @@ class SchemaTest {
        "alone": [{"place": 0}], "decisions": [], "agenda": AGENDA}
       """
           .replace("AGENDA", AGENDA.strip());
+  private static final String LESSONS =
+      """
+      {"format": "arcwright-lessons", "version": 1, "logs": 8, "simulated": 2,
+       "score": {"predictions": 59, "before": 6.31, "after": 2.42},
+       "lessons": [{"exercise": "dot-voting", "logs": 8, "people": 9, "factor": 0.6803,
+        "low": 0.6472, "high": 0.7151, "before": 15, "now": 10.25}]}
+      """;
   private static final String LOG =
       """
       {"at": "2026-12-03T09:34:10+01:00", "started": "weather-report", "planned": 10}
@@ -390,6 +397,13 @@ class SchemaTest {
         "STAND_INS ~ '\"place\": 0' ~ '\"place\": -1'",
         "STAND_INS ~ '\"impossible\": [7, 6]' ~ '\"impossible\": 7'",
         "STAND_INS ~ '\"alone\": [{\"place\": 0}]' ~ '\"alone\": [0]'",
+        "LESSONS ~ arcwright-lessons ~ arcwright-log",
+        "LESSONS ~ '\"simulated\": 2' ~ '\"simulated\": \"two\"'",
+        "LESSONS ~ '\"factor\": 0.6803' ~ '\"factor\": \"0.6803\"'",
+        "LESSONS ~ '\"low\": 0.6472' ~ '\"low\": 0'",
+        "LESSONS ~ '\"people\": 9, ' ~ ''",
+        "LESSONS ~ ', \"after\": 2.42' ~ ''",
+        "LESSONS ~ '\"now\": 10.25' ~ '\"after\": 10.25'",
         "LOG ~ '09:34:10+01:00' ~ '09:34:10'",
         "LOG ~ '2026-12-03T09:34:10+01:00' ~ '9:34'",
         "LOG ~ '\"at\": \"2026-12-03T09:34:10+01:00\", ' ~ ''",
@@ -484,6 +498,7 @@ class SchemaTest {
       case REVIEW -> REVIEW;
       case FORECAST -> FORECAST;
       case STAND_INS -> STAND_INS;
+      case LESSONS -> LESSONS;
       case LOG -> LOG;
       case RECORD -> RecordSample.TEXT;
       case PROBLEMS -> PROBLEMS;
@@ -510,6 +525,7 @@ class SchemaTest {
           case REVIEW -> ReviewFormat::read;
           case FORECAST -> ForecastFormat::read;
           case STAND_INS -> StandInsFormat::read;
+          case LESSONS -> LessonsFormat::read;
           case LOG -> (name, line) -> LogFormat.read(name, LogSample.FIRST_LINE + line);
           case RECORD -> RecordFormat::read;
           case PROBLEMS -> ProblemsFormat::read;

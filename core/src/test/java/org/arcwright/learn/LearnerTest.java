@@ -35,9 +35,10 @@ class LearnerTest {
 
   @Test
   void fewer_than_three_logs_teach_nothing_however_far_they_lie() {
-    List<Lesson> lessons = Learner.learn(CATALOG, List.of(day("sorting", 60), day("sorting", 60)));
+    List<Lesson> lessons =
+        Learner.learn(CATALOG, List.of(day("sorting", 60), day("sorting", 60))).lessons();
 
-    assertThat(lessons).containsExactly(new Lesson("sorting", 2, 8, 1, 1, 1));
+    assertThat(lessons).containsExactly(new Lesson("sorting", 2, 8, 1, 1, 1, PLANNED, PLANNED));
     assertThat(lessons.get(0).learnt()).isFalse();
   }
 
@@ -117,11 +118,12 @@ class LearnerTest {
       logs.add(simulated(exercises, truth, random));
     }
 
-    Score score = Learner.score(catalog, logs);
+    Lessons lessons = Learner.learn(catalog, logs);
+    Score score = lessons.score().orElseThrow();
     double before = 0;
     double after = 0;
     int within = 0;
-    List<Lesson> learnt = Learner.learn(catalog, logs).stream().filter(Lesson::learnt).toList();
+    List<Lesson> learnt = lessons.lessons().stream().filter(Lesson::learnt).toList();
     for (Lesson lesson : learnt) {
       double real = truth.getOrDefault(lesson.exercise(), 1.0);
       before += Math.abs(Math.log(real));
@@ -129,6 +131,7 @@ class LearnerTest {
       within += lesson.low() <= real && real <= lesson.high() ? 1 : 0;
     }
 
+    assertThat(lessons.simulated()).isEqualTo(24);
     assertThat(score.predictions()).isEqualTo(24 * 6);
     assertThat(score.after()).isLessThan(0.95 * score.before());
     assertThat(learnt).hasSizeGreaterThan(20);
@@ -140,7 +143,7 @@ class LearnerTest {
       List<Exercise> exercises, Map<String, Double> truth, Random random) {
     List<Exercise> some = new ArrayList<>(exercises);
     Collections.shuffle(some, random);
-    Progress log = Progress.of(new Workshop("Simulated", Mode.REMOTE, 8, Optional.empty()));
+    Progress log = Progress.of(new Workshop("Simulated", Mode.REMOTE, 8, Optional.empty(), true));
     OffsetDateTime now = NINE;
     for (Exercise exercise : some.subList(0, 6)) {
       Duration planned = exercise.minutes(8).typical();
@@ -159,6 +162,7 @@ class LearnerTest {
 
   private static double factor(List<Integer> minutes) {
     return Learner.learn(CATALOG, minutes.stream().map(m -> day("sorting", m)).toList())
+        .lessons()
         .get(0)
         .factor();
   }

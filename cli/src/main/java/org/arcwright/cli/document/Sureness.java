@@ -14,33 +14,34 @@ public record Sureness(
     int wanted, double onTime, int buffer, int free, boolean reached, boolean complete) {
   /** All of it in a sentence. */
   public String sentence() {
-    String asked = "You asked for " + wanted + " % to end on time: ";
-    String now =
-        Words.chance(onTime)
-            + " with "
-            + Words.time(free)
-            + " free at the close (a buffer of "
-            + buffer
-            + " %)";
-    String text;
-    if (reached) {
-      text =
-          asked
-              + "it is "
-              + now
-              + (complete
-                  ? ", and no smaller buffer is enough."
-                  : "; the time for the search ended before every smaller buffer was tried.");
-    } else {
-      text =
-          asked
-              + (complete
-                  ? "no agenda for this brief reaches that"
-                  : "no agenda was found for that")
-              + "; the likeliest has "
-              + now
-              + ".";
+    return Words.untied("You asked for " + wanted + " % to end on time: " + answer());
+  }
+
+  private String answer() {
+    String chance = Words.chance(onTime);
+    String with = chance + " with " + Words.time(free) + " free at the close";
+    String share = " (a buffer of " + buffer + Words.tied(" %)");
+    if (!reached) {
+      return (complete
+              ? "no agenda for this brief reaches that, whatever its buffer"
+              : "no agenda was found for that before the time for the search ended")
+          + "; the likeliest has "
+          + with
+          + ". Give the day more time, or be content with less.";
     }
-    return Words.untied(text);
+    if (buffer == 0) {
+      return "it is "
+          + chance
+          + " without keeping any buffer, "
+          + (free == 0
+              ? "for its exercises seldom run over."
+              : "for the best agenda ends " + Words.time(free) + " before the time is up anyway.");
+    }
+    return "it is "
+        + with
+        + share
+        + (complete
+            ? ", and no smaller buffer is enough."
+            : "; the time for the search ended before every smaller buffer was tried.");
   }
 }

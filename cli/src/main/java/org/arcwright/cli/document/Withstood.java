@@ -2,13 +2,12 @@ package org.arcwright.cli.document;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
 import org.arcwright.agenda.Agenda;
 import org.arcwright.agenda.AgendaItem.Activity;
 import org.arcwright.catalog.Catalog;
 import org.arcwright.catalog.Tool;
 import org.arcwright.compose.Composition.Composed;
-import org.arcwright.standin.Withstanding;
+import org.arcwright.standin.ToolVerdict;
 
 /** Says whether an agenda goes on when a tool fails, where a brief was composed for that. */
 public final class Withstood {
@@ -18,18 +17,16 @@ public final class Withstood {
    * All of it, for a terminal.
    *
    * @param composed the agenda that was found
-   * @param tools ids of those that may fail
    * @param width of a line in characters, 60 or more
    */
-  public static String write(
-      Withstanding.Found found, Composed composed, Set<String> tools, Catalog catalog, int width) {
-    List<String> names = tools.stream().map(id -> "the " + title(id, catalog)).toList();
-    String without = "without " + Words.list(names).replace(" and the ", " or without the ");
+  public static String write(ToolVerdict found, Composed composed, Catalog catalog, int width) {
+    List<String> names = found.tools().stream().map(id -> "the " + title(id, catalog)).toList();
+    String any = Words.list(names).replace(" and the ", " or the ");
     List<String> lines = new ArrayList<>();
     if (found.reached()) {
-      lines.addAll(Wrap.lines(reached(found, composed, without), width));
+      lines.addAll(Wrap.lines(reached(found, composed, any), width));
     } else {
-      lines.addAll(Wrap.lines(bare(found, composed, without), width));
+      lines.addAll(Wrap.lines(bare(found, composed, any), width));
       found.reasons().forEach(reason -> lines.addAll(Wrap.hanging("- ", reason, width)));
       lines.addAll(Wrap.lines(ways(found), width));
     }
@@ -41,20 +38,21 @@ public final class Withstood {
     return tool == null ? id : tool.title();
   }
 
-  private static String reached(Withstanding.Found found, Composed composed, String without) {
-    String all =
-        found.stops() == 0
-            ? "Every exercise here works " + without + "."
-            : "Every exercise here works "
-                + without
-                + " or has a stand-in that does"
-                + (found.stops() == 1 ? " (one has). " : " (" + found.stops() + " have). ")
-                + "The command standins names "
-                + (found.stops() == 1 ? "it." : "them.");
-    return all + " " + price(found, composed);
+  private static String reached(ToolVerdict found, Composed composed, String any) {
+    if (found.stops() == 0) {
+      return "No exercise here leans on " + any + ". " + price(found, composed);
+    }
+    return "When "
+        + any
+        + (found.tools().size() == 1 ? " fails" : " fails, one at a time")
+        + ", every exercise here goes on: what leans on it has a stand-in ("
+        + Words.count(found.stops(), "case", "cases")
+        + "). The command standins names "
+        + (found.stops() == 1 ? "it. " : "them. ")
+        + price(found, composed);
   }
 
-  private static String price(Withstanding.Found found, Composed composed) {
+  private static String price(ToolVerdict found, Composed composed) {
     if (found.dearer() == 0) {
       return "No agenda for this brief is better.";
     }
@@ -71,16 +69,16 @@ public final class Withstood {
             + ", so that is the most which this can cost you.";
   }
 
-  private static String bare(Withstanding.Found found, Composed composed, String without) {
+  private static String bare(ToolVerdict found, Composed composed, String any) {
     List<String> titles =
         found.bare().stream()
             .map(place -> (Activity) composed.agenda().items().get(place))
             .map(
                 activity -> Words.quoted(activity.title()) + " (" + phase(composed, activity) + ")")
             .toList();
-    return "No agenda was found in which every exercise works "
-        + without
-        + " or has a stand-in that does"
+    return "No agenda was found in which every exercise goes on when "
+        + any
+        + " fails"
         + (found.complete() ? "." : "; the time for the search ended.")
         + " In this one nothing stands in for "
         + Words.list(titles)
@@ -96,7 +94,7 @@ public final class Withstood {
         .orElse(activity.phase());
   }
 
-  private static String ways(Withstanding.Found found) {
+  private static String ways(ToolVerdict found) {
     return (found.complete() ? "Allow" : "Give it more time with --budget, allow")
         + " more tools, take back a wish, add an exercise to the catalog, or compose a brief whose"
         + " tools leave it out from the start. The command standins says how to go on by hand.";

@@ -1,0 +1,81 @@
+package org.arcwright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import org.arcwright.format.AgendaFile;
+import org.arcwright.format.AgendaFormat;
+import org.arcwright.library.BuiltIn;
+import org.arcwright.standin.ToolVerdict;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** An agenda for when a tool fails, as {@code compose --withstand} finds it. */
+class WithstandTest {
+  @TempDir Path folder;
+  private Path brief;
+
+  @BeforeEach
+  void brief() throws IOException {
+    brief = Briefs.write(folder, Briefs.SHORT);
+  }
+
+  private static String said(Run run) {
+    return run.err().replaceAll("\\s+", " ");
+  }
+
+  @Test
+  void itSaysHowManyCasesHaveAStandInAndStandInsNamesThem() {
+    Path agenda = folder.resolve("agenda.json");
+
+    Run run = Run.of("compose", brief, "--withstand", "board", "--out", agenda);
+    AgendaFile file = AgendaFormat.read(agenda, BuiltIn.catalog());
+    ToolVerdict verdict = file.withstands().orElseThrow();
+
+    assertThat(run.code()).as(run.err()).isEqualTo(Exit.DONE);
+    assertThat(verdict.tools()).containsExactly("board");
+    assertThat(verdict.reached()).isTrue();
+    assertThat(said(run))
+        .contains(
+            verdict.stops() == 0
+                ? "No exercise here leans on the shared board."
+                : "When the shared board fails, every exercise here goes on");
+    assertThat(Run.of("standins", agenda, "--tool", "board").code()).isEqualTo(Exit.DONE);
+  }
+
+  @Test
+  void whereNoneIsLikeThatTheToolIsBlamedAndNotTheBrief() {
+    Run run = Run.of("compose", brief, "--withstand", "call", "--format", "json");
+    ToolVerdict verdict =
+        AgendaFormat.read("agenda.json", run.out(), BuiltIn.catalog()).withstands().orElseThrow();
+
+    assertThat(run.code()).isEqualTo(Exit.NEGATIVE);
+    assertThat(verdict.reached()).isFalse();
+    assertThat(verdict.reasons()).isNotEmpty();
+    assertThat(said(run))
+        .contains("No agenda was found in which every exercise goes on when the call fails.")
+        .contains("for this reason: leans on the call")
+        .doesNotContain("the brief leaves out");
+  }
+
+  @Test
+  void aToolThatNothingLeansOnAndOneThatThereIsNot() {
+    assertThat(said(Run.of("compose", brief, "--withstand", "music")))
+        .contains("No exercise here leans on the music. No agenda for this brief is better.");
+    for (String wrong : List.of("bord", "board,musik")) {
+      Run run = Run.of("compose", brief, "--withstand", wrong);
+      assertThat(run.code()).isEqualTo(Exit.WRONG_INPUT);
+      assertThat(run.err()).contains("the catalog has no such tool; perhaps ");
+    }
+  }
+
+  @Test
+  void severalToolsFailOneAtATime() {
+    Run run = Run.of("compose", brief, "--withstand", "board,poll,music");
+
+    assertThat(said(run)).contains("the shared board, the poll or the music");
+  }
+}
