@@ -95,7 +95,7 @@ final class LiveCommand implements Callable<Integer> {
   private void run(LiveDesk desk, LogFile book, LiveConsole console) throws IOException {
     while (!desk.isLeft()) {
       console.draw(
-          desk.screen(now(), terminal.marks(), terminal.style(), console.width()),
+          desk.screen(now(), terminal.marks(), terminal.style(), console.width(), console.height()),
           desk.isWriting());
       int key = console.key(SECOND);
       if (key == LiveConsole.OVER) {

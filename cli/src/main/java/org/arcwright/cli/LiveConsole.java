@@ -60,6 +60,11 @@ final class LiveConsole implements AutoCloseable {
     return Math.max(NARROWEST, terminal.getWidth());
   }
 
+  /** Rows of the screen. */
+  int height() {
+    return Math.max(1, terminal.getHeight());
+  }
+
   /** Draws these lines; what does not fit below is cut off. */
   void draw(List<String> lines, boolean writing) {
     Size size = terminal.getSize();

@@ -107,9 +107,11 @@ final class LiveDesk {
         return day.stop(now);
       }
       case 'u' -> {
-        List<LogEntry> entries = day.undo(now);
-        say(entries.isEmpty() ? "There is nothing to undo." : "Undone.");
-        return entries;
+        say(
+            LiveScreen.entered(day)
+                .map(entered -> "Undone: " + entered)
+                .orElse("There is nothing to undo."));
+        return day.undo(now);
       }
       case 'n', 'd' -> mode = new Mode.Writing(key == 'd', "");
       case 'r' -> replan(now);
@@ -173,16 +175,19 @@ final class LiveDesk {
    * What stands on the screen.
    *
    * @param width of a line in characters, 40 or more
+   * @param rows that can be seen at once
    */
-  List<String> screen(OffsetDateTime now, Marks marks, Style style, int width) {
+  List<String> screen(OffsetDateTime now, Marks marks, Style style, int width, int rows) {
     List<String> lines = new ArrayList<>();
     if (mode instanceof Mode.Choosing choosing) {
       Replan replan = choosing.replan();
       lines.addAll(
-          new ReplanDocument(replan, day.plan(), brief, catalog).advice(marks, style, width));
+          new ReplanDocument(replan, day.plan(), brief, catalog)
+              .advice(marks, style, width, rows - 2));
       lines.add("");
+      int ways = replan.ways().size();
       lines.add(
-          (replan.ways().isEmpty() ? "" : "1-" + replan.ways().size() + " agree on that way   ")
+          (ways == 0 ? "" : (ways == 1 ? "1" : "1-" + ways) + " agree on that way   ")
               + "Esc back");
       return lines;
     }
@@ -211,6 +216,9 @@ final class LiveDesk {
     }
     String label = writing.decision() ? "decided: " : "note: ";
     String text = writing.text();
+    if (!text.isEmpty() && Character.isHighSurrogate(text.charAt(text.length() - 1))) {
+      text = text.substring(0, text.length() - 1); // the other half has not come yet
+    }
     int room = width - label.length() - 1;
     return Optional.of(label + text.substring(Math.max(0, text.length() - room)));
   }

@@ -62,6 +62,50 @@ class LiveDeskTest {
   }
 
   @Test
+  void before_the_first_item_nobody_is_behind() {
+    assertThat(screen(-12))
+        .contains("08:48", "not begun yet, planned for 09:00, in 12 min", "next  09:00")
+        .contains("Ends at ")
+        .doesNotContain("behind", "ahead");
+    assertThat(screen(0)).doesNotContain("planned for", "behind");
+    assertThat(screen(7))
+        .contains("not begun yet, planned for 09:00, 7 min ago", "next  09:07")
+        .contains("Begun now, it ends at ")
+        .doesNotContain("behind");
+  }
+
+  @Test
+  void a_minute_is_neither_late_nor_early() {
+    press(1, LiveDesk.ENTER);
+
+    assertThat(screen(2)).contains("as things stand, on time;");
+    int over = 1 + (int) AGENDA.activities().get(0).length().toMinutes();
+    assertThat(screen(over + 1)).contains("as things stand, 2 min behind;");
+  }
+
+  @Test
+  void the_ways_fit_on_the_screen_with_what_to_press() {
+    press(0, LiveDesk.ENTER);
+    for (int minute = 20; minute < 100; minute += 8) {
+      press(minute, 'r');
+      List<String> lines = screen(minute).lines().toList();
+      assertThat(lines).as("after %d minutes", minute).hasSizeLessThanOrEqualTo(24);
+      assertThat(lines.get(lines.size() - 1)).endsWith("Esc back");
+      press(minute, LiveDesk.ESCAPE);
+    }
+  }
+
+  @Test
+  void half_a_letter_waits_for_the_other_half() {
+    press(1, 'n');
+    press(1, Character.highSurrogate(0x1F642));
+
+    assertThat(screen(1)).endsWith("note: ");
+    press(1, Character.lowSurrogate(0x1F642));
+    assertThat(screen(1)).endsWith("note: \uD83D\uDE42");
+  }
+
+  @Test
   void no_line_is_wider_than_the_screen() {
     press(3, LiveDesk.ENTER);
     type(4, "n" + "a long note ".repeat(20) + "\r");
@@ -97,7 +141,8 @@ class LiveDeskTest {
     press(2, LiveDesk.ENTER);
     press(3, 'u');
 
-    assertThat(screen(3)).contains("Undone.", "not begun yet");
+    String first = AGENDA.activities().get(0).title();
+    assertThat(screen(3)).contains("Undone: \"" + first + "\" begun", "not begun yet");
   }
 
   @Test
@@ -142,7 +187,7 @@ class LiveDeskTest {
   }
 
   private String screen(int minute) {
-    List<String> lines = desk.screen(at(minute), Marks.UNICODE, Style.PLAIN, 80);
+    List<String> lines = desk.screen(at(minute), Marks.UNICODE, Style.PLAIN, 80, 24);
     return String.join("\n", lines);
   }
 

@@ -77,9 +77,13 @@ public record Day(Agenda planned, Progress progress) {
     return allowed().map(allowed -> allowed.minus(ran));
   }
 
-  /** What is still to come, each item as soon as the one before is over. */
+  /**
+   * What is still to come, each item as soon as the one before is over, the first one no earlier
+   * than planned.
+   */
   public List<Ahead> ahead(OffsetDateTime now) {
     Duration free = since(now);
+    free = free.isNegative() && progress.runs().isEmpty() ? Duration.ZERO : free;
     Duration left = left(now).orElse(Duration.ZERO);
     free = left.isNegative() ? free : free.plus(left);
     List<Ahead> ahead = new ArrayList<>();

@@ -25,6 +25,9 @@ public final class LiveScreen {
   private static final int BAR = 40;
   private static final int ASIDE = 14;
 
+  /** Nobody calls it late or early before so many minutes. */
+  private static final long NOTICED = 2;
+
   private final Day day;
   private final OffsetDateTime now;
   private final Marks marks;
@@ -55,7 +58,7 @@ public final class LiveScreen {
   }
 
   private void draw() {
-    String time = clock.at(later(day.since(now), Duration.ZERO));
+    String time = at(day.since(now));
     String title = fitting(day.plan().title(), width - time.length() - 2);
     lines.add(style.heading(Wrap.left(title, width - time.length()) + time));
     lines.add("");
@@ -78,9 +81,7 @@ public final class LiveScreen {
       boolean over = day.ahead(now).isEmpty();
       lines.add(
           label("now")
-              + (over
-                  ? "all is done"
-                  : day.progress().runs().isEmpty() ? "not begun yet" : "nothing runs"));
+              + (over ? "all is done" : begun() ? "nothing runs" : "not begun yet" + planned()));
       return;
     }
     Progress.Run run = running.get();
@@ -93,7 +94,7 @@ public final class LiveScreen {
             + style.heading(Wrap.left(fitting(name, room), room))
             + style.heading(Wrap.right(left, ASIDE)));
     Duration since = day.since(now).minus(Duration.between(run.start(), now));
-    String span = "since " + clock.at(later(since, Duration.ZERO));
+    String span = "since " + at(since);
     Optional<Duration> allowed = day.allowed();
     if (allowed.isPresent()) {
       span += ", for " + Words.time(allowed.get());
@@ -137,19 +138,48 @@ public final class LiveScreen {
     }
   }
 
+  private boolean begun() {
+    return !day.progress().runs().isEmpty();
+  }
+
+  /** When it was to begin, as long as that is worth knowing. */
+  private String planned() {
+    long late = day.since(now).toMinutes();
+    if (Math.abs(late) < NOTICED) {
+      return "";
+    }
+    String minutes = Words.time((int) Math.abs(late));
+    return ", planned for "
+        + clock.at(Duration.ZERO)
+        + (late < 0 ? ", in " + minutes : ", " + minutes + " ago");
+  }
+
+  /**
+   * When it ends. Before the first item has begun nobody is behind: people may still be on their
+   * way in, and a late start is told where it says when it was to begin.
+   */
   private String end() {
-    long behind = Math.round(day.behind(now).toSeconds() / 60.0);
+    String free = "; everybody is to be free by " + clock.at(day.plan().cap()) + ".";
+    if (!begun()) {
+      boolean early = day.since(now).isNegative();
+      return (early ? "Ends at " : "Begun now, it ends at ") + clock.at(day.end(now)) + free;
+    }
+    long behind = day.behind(now).toMinutes();
     String stands =
-        behind == 0
+        Math.abs(behind) < NOTICED
             ? ", on time"
             : ", " + Words.time((int) Math.abs(behind)) + (behind > 0 ? " behind" : " ahead");
-    return "Ends at "
-        + clock.at(day.end(now))
-        + " as things stand"
-        + stands
-        + "; everybody is to be free by "
-        + clock.at(day.plan().cap())
-        + ".";
+    return "Ends at " + clock.at(day.end(now)) + " as things stand" + stands + free;
+  }
+
+  /** What was entered last and still stands, in words. */
+  public static Optional<String> entered(Day day) {
+    List<LogEntry> standing = day.progress().standing();
+    LiveScreen screen =
+        new LiveScreen(day, OffsetDateTime.MIN, Marks.ASCII, Style.PLAIN, Integer.MAX_VALUE);
+    return standing.isEmpty()
+        ? Optional.empty()
+        : Optional.of(screen.said(standing.get(standing.size() - 1)));
   }
 
   /** What was entered last and still stands. */
@@ -160,7 +190,7 @@ public final class LiveScreen {
     }
     LogEntry last = standing.get(standing.size() - 1);
     Duration since = day.since(now).minus(Duration.between(last.at(), now));
-    return Optional.of("last: " + clock.at(later(since, Duration.ZERO)) + " " + said(last));
+    return Optional.of("last: " + at(since) + " " + said(last));
   }
 
   private String said(LogEntry entry) {
@@ -203,7 +233,8 @@ public final class LiveScreen {
     return line.length() <= width ? line : line.substring(0, Math.max(0, width - 3)) + "...";
   }
 
-  private static Duration later(Duration one, Duration other) {
-    return one.compareTo(other) < 0 ? other : one;
+  /** A time of day; from the start, one before it is the start. */
+  private String at(Duration since) {
+    return clock.at(since.isNegative() && !clock.ofDay() ? Duration.ZERO : since);
   }
 }

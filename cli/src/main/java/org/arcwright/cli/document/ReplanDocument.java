@@ -74,6 +74,29 @@ public final class ReplanDocument {
 
   /** The same, line by line, without how to take a way. */
   public List<String> advice(Marks marks, Style style, int width) {
+    return advice(marks, style, width, Integer.MAX_VALUE);
+  }
+
+  /**
+   * The same on a screen of so many rows: what is too long first says no times of the later ways,
+   * then none at all.
+   */
+  public List<String> advice(Marks marks, Style style, int width, int rows) {
+    List<String> lines = advice(marks, style, width, Times.FIRST_AND_NEXT);
+    if (lines.size() > rows) {
+      lines = advice(marks, style, width, Times.FIRST);
+    }
+    return lines.size() > rows ? advice(marks, style, width, Times.NONE) : lines;
+  }
+
+  /** Of which ways the times are there: all of the first, and what comes next in the others. */
+  private enum Times {
+    FIRST_AND_NEXT,
+    FIRST,
+    NONE
+  }
+
+  private List<String> advice(Marks marks, Style style, int width, Times times) {
     List<String> lines = new ArrayList<>(Wrap.lines(situation(), width));
     int number = 0;
     for (Way way : replan.ways()) {
@@ -88,9 +111,12 @@ public final class ReplanDocument {
         String late = "no meal any more before the end: let people eat after it";
         lines.addAll(Wrap.hanging(INDENT + "- ", late, width));
       }
-      List<String> course = Wrap.hanging(INDENT, course(way, marks), width);
-      (number == 1 ? course : begun(way, marks, width))
-          .forEach(line -> lines.add(style.faint(line)));
+      if (number == 1 && times != Times.NONE) {
+        Wrap.hanging(INDENT, course(way, marks), width)
+            .forEach(line -> lines.add(style.faint(line)));
+      } else if (times == Times.FIRST_AND_NEXT) {
+        begun(way, marks, width).forEach(line -> lines.add(style.faint(line)));
+      }
     }
     replan.followUp().ifPresent(followUp -> followUp(followUp, style, width, lines));
     return lines.stream().map(Words::untied).toList();
