@@ -57,8 +57,8 @@ final class AgendaInput {
     }
   }
 
-  /** Reads both; what they name must be the catalog's. */
-  Read read(Catalog catalog) {
+  /** Reads both; what they name must be the catalog's. Notes where they are of two workshops. */
+  Read read(Catalog catalog, Terminal terminal) {
     if (BRIEF_FILE.matcher(agendaFile.toString()).find()) {
       throw new Refusal(
           agendaFile
@@ -72,7 +72,23 @@ final class AgendaInput {
                 AgendaFormat.read(agendaFile),
                 Optional.of(BriefFormat.read(briefFile.get(), catalog)))
             : AgendaFormat.read(agendaFile, catalog);
+    file.brief().ifPresent(brief -> noteDifferences(file.agenda(), brief, terminal));
     return new Read(file.agenda(), file.brief(), this);
+  }
+
+  private static void noteDifferences(Agenda agenda, Brief brief, Terminal terminal) {
+    note("goal", agenda.goal(), brief.goal(), terminal);
+    note("mode", agenda.mode().word(), brief.mode().word(), terminal);
+    note("number of people", agenda.people(), brief.group().count(), terminal);
+  }
+
+  private static void note(String what, Object inAgenda, Object inBrief, Terminal terminal) {
+    if (!inAgenda.equals(inBrief)) {
+      terminal
+          .err()
+          .println(
+              "The " + what + " in the agenda is " + inAgenda + ", in the brief " + inBrief + ".");
+    }
   }
 
   /** The file that was named with --brief. */

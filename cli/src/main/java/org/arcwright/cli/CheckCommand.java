@@ -38,10 +38,9 @@ final class CheckCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     Catalog catalog = catalogs.read(more, terminal).catalog();
-    AgendaInput.Read read = input.read(catalog);
+    AgendaInput.Read read = input.read(catalog, terminal);
     Brief brief = read.demandBrief();
     Agenda agenda = read.agenda();
-    noteDifferences(agenda, brief);
     Review review = read.asking(() -> Composer.of(catalog).check(agenda, brief));
     if (review.fits()) {
       terminal.out().println("The agenda keeps to its brief.");
@@ -51,21 +50,5 @@ final class CheckCommand implements Callable<Integer> {
       terminal.out().println(remark.text());
     }
     return Exit.NEGATIVE;
-  }
-
-  /** An agenda for another workshop breaks many rules at once; this says which one it is for. */
-  private void noteDifferences(Agenda agenda, Brief brief) {
-    note("goal", agenda.goal(), brief.goal());
-    note("mode", agenda.mode().word(), brief.mode().word());
-    note("number of people", agenda.people(), brief.group().count());
-  }
-
-  private void note(String what, Object inAgenda, Object inBrief) {
-    if (!inAgenda.equals(inBrief)) {
-      terminal
-          .err()
-          .println(
-              "The " + what + " in the agenda is " + inAgenda + ", in the brief " + inBrief + ".");
-    }
   }
 }

@@ -69,7 +69,7 @@ final class ForecastCommand implements Callable<Integer> {
               throw new Refusal(file.path() + ": that is read here; name another file");
             });
     Catalog catalog = catalogs.read(more, terminal).catalog();
-    AgendaInput.Read read = input.read(catalog);
+    AgendaInput.Read read = input.read(catalog, terminal);
     Forecaster forecaster = Forecaster.of(catalog);
     Forecast forecast =
         read.asking(

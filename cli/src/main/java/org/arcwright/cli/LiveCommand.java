@@ -1,6 +1,9 @@
 package org.arcwright.cli;
 
 import java.io.IOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.InstantSource;
@@ -68,7 +71,7 @@ final class LiveCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     Catalog catalog = catalogs.read(more, terminal).catalog();
-    AgendaInput.Read read = input.read(catalog);
+    AgendaInput.Read read = input.read(catalog, terminal);
     Brief brief = read.demandBrief();
     Path file = log.orElseGet(input::logBeside);
     try (LiveConsole console = LiveConsole.open();
@@ -86,10 +89,22 @@ final class LiveCommand implements Callable<Integer> {
       }
       run(desk, book, console);
     } catch (IOException e) {
-      throw new Refusal(file + ": the log cannot be kept: " + e.getMessage(), e);
+      throw new Refusal(file + ": the log cannot be kept: " + cause(e), e);
     }
     terminal.err().println("Written down in " + file + ".");
     return Exit.DONE;
+  }
+
+  private static String cause(IOException e) {
+    if (e instanceof NoSuchFileException) {
+      return "there is no such folder; make it first, or name another with --log";
+    }
+    if (e instanceof AccessDeniedException) {
+      return "it may not be written to; check its permissions, or name another with --log";
+    }
+    return e instanceof FileSystemException system
+        ? Optional.ofNullable(system.getReason()).orElse(String.valueOf(e.getMessage()))
+        : String.valueOf(e.getMessage());
   }
 
   private void run(LiveDesk desk, LogFile book, LiveConsole console) throws IOException {

@@ -71,7 +71,7 @@ final class PrepareCommand implements Callable<Integer> {
   public Integer call() {
     WholeFolder folder = WholeFolder.to(out);
     Catalog catalog = catalogs.read(more, terminal).catalog();
-    AgendaInput.Read read = input.read(catalog);
+    AgendaInput.Read read = input.read(catalog, terminal);
     Workshop workshop = new Workshop(read.agenda(), read.demandBrief(), catalog, pages.language());
     Instant now = CLOCK.instant();
     Set<ZoneId> all = new LinkedHashSet<>(workshop.brief().zones());

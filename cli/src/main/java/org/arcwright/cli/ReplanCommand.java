@@ -81,7 +81,7 @@ final class ReplanCommand implements Callable<Integer> {
       throw new Refusal("--take writes an agenda; say where with --out, such as --out today.json");
     }
     Catalog catalog = catalogs.read(more, terminal).catalog();
-    AgendaInput.Read read = input.read(catalog);
+    AgendaInput.Read read = input.read(catalog, terminal);
     Brief brief = read.demandBrief();
     StandOption.Told told = stands.of(read.agenda(), clock);
     Replan replan =

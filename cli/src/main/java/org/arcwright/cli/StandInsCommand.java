@@ -47,7 +47,7 @@ final class StandInsCommand implements Callable<Integer> {
   public Integer call() {
     Catalog catalog = catalogs.read(more, terminal).catalog();
     tool.ifPresent(id -> Wanted.word("tool", id, catalog.tools().keySet()));
-    AgendaInput.Read read = input.read(catalog);
+    AgendaInput.Read read = input.read(catalog, terminal);
     Brief brief = read.demandBrief();
     StandIns all = read.asking(() -> StandInFinder.of(catalog).find(read.agenda(), brief));
     StandIns asked = tool.map(all::onlyWithout).orElse(all);

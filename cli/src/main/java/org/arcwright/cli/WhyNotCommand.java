@@ -55,7 +55,7 @@ final class WhyNotCommand implements Callable<Integer> {
   public Integer call() {
     Layers layers = catalogs.read(more, terminal);
     Catalog catalog = layers.catalog();
-    AgendaInput.Read read = input.read(catalog);
+    AgendaInput.Read read = input.read(catalog, terminal);
     Brief brief = read.demandBrief();
     Agenda agenda = read.agenda();
     String id = Wanted.exercise(layers, exercise).id();

@@ -49,6 +49,14 @@ class StandInsCommandTest {
   }
 
   @Test
+  void withoutAProducerSomebodyElseDoesWhatPagesLeaveToOne() {
+    assertThat(Run.of("standins", agenda).out().replaceAll("\\s+", " "))
+        .contains(
+            "If the producer does not come - Where a page leaves something to the producer, such as"
+                + " counting or reading back, ask one of the group");
+  }
+
+  @Test
   void saysPlainlyWhereNothingStandsInAndWhatToDoThen() {
     Run run = Run.of("standins", agenda, "--tool", "call");
 

@@ -2,7 +2,9 @@ package org.arcwright.cli.document;
 
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.arcwright.agenda.Agenda;
 import org.arcwright.agenda.AgendaItem.Activity;
 import org.arcwright.catalog.Split;
@@ -36,7 +38,7 @@ final class PeopleWords {
               + " planned.");
     }
     groups(least, sentences);
-    time(sentences);
+    time(least, sentences);
     for (Turnout turnout : some) {
       if (turnout.standIn().isEmpty()) {
         sentences.add(
@@ -72,11 +74,19 @@ final class PeopleWords {
   }
 
   private void groups(int least, List<String> sentences) {
-    List<String> parts = new ArrayList<>();
+    Map<String, List<String>> bySplit = new LinkedHashMap<>();
     for (Turnout turnout : standIns.fewer()) {
-      turnout.groups().ifPresent(split -> parts.add(named(turnout.place()) + " " + split(split)));
+      turnout
+          .groups()
+          .ifPresent(
+              split ->
+                  bySplit
+                      .computeIfAbsent(split(split), same -> new ArrayList<>())
+                      .add(named(turnout.place())));
     }
-    if (!parts.isEmpty()) {
+    if (!bySplit.isEmpty()) {
+      List<String> parts = new ArrayList<>();
+      bySplit.forEach((split, names) -> parts.add(split + " in " + Words.list(names)));
       sentences.add("Small groups, with " + least + " people: " + String.join("; ", parts) + ".");
     }
   }
@@ -96,7 +106,7 @@ final class PeopleWords {
             + (split.smaller() + 1);
   }
 
-  private void time(List<String> sentences) {
+  private void time(int least, List<String> sentences) {
     Duration planned = Duration.ZERO;
     Duration usual = Duration.ZERO;
     for (Turnout turnout : standIns.fewer()) {
@@ -108,7 +118,7 @@ final class PeopleWords {
     Duration saved = planned.minus(usual);
     if (saved.toMinutes() >= 5) {
       sentences.add(
-          "So few people usually need "
+          Words.sentence(Words.count(least, "person usually needs ", "people usually need "))
               + Words.time(Answer.minutes(saved))
               + " less than planned, in all. End earlier, or give it to the talk that needs it.");
     }
@@ -133,7 +143,7 @@ final class PeopleWords {
 
   /** What one person can lead and mind; stand-ins are to follow. */
   List<String> producer() {
-    List<String> sentences = new ArrayList<>();
+    List<String> sentences = new ArrayList<>(hands());
     if (standIns.alone().isEmpty()) {
       sentences.add("You can lead every exercise alone.");
     }
@@ -154,6 +164,21 @@ final class PeopleWords {
       sentences.add("One person can lead these instead:");
     }
     return sentences;
+  }
+
+  /** Who does what pages leave to the producer; in a room that is seldom anything. */
+  List<String> hands() {
+    return switch (agenda.mode()) {
+      case REMOTE ->
+          List.of(
+              "Where a page leaves something to the producer, such as counting or reading back, ask"
+                  + " one of the group for that before you start.");
+      case HYBRID ->
+          List.of(
+              "Where a page leaves something to the producer, ask one of those on the call for that"
+                  + " before you start; they also speak up for the others there.");
+      case IN_PERSON -> List.of();
+    };
   }
 
   private String named(int place) {

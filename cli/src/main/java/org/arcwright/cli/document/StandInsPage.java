@@ -87,6 +87,7 @@ public final class StandInsPage {
   private void producer(PeopleWords words) {
     for (ToolLoss loss : standIns.tools()) {
       if (!loss.swaps().isEmpty() && loss.swaps().equals(standIns.alone())) {
+        words.hands().forEach(this::item);
         item("Do as without " + the(loss.tool()) + ", above: one person can lead that.");
         return;
       }
