@@ -1,5 +1,6 @@
 package org.arcwright.cli;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -59,7 +60,7 @@ final class AgendaInput {
 
   /** Reads both; what they name must be the catalog's. Notes where they are of two workshops. */
   Read read(Catalog catalog, Terminal terminal) {
-    if (BRIEF_FILE.matcher(agendaFile.toString()).find()) {
+    if (BRIEF_FILE.matcher(agendaFile.toString()).find() && Files.exists(agendaFile)) {
       throw new Refusal(
           agendaFile
               + ": an agenda is wanted, in JSON, and this looks like a brief; compose "

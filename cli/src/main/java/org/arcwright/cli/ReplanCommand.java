@@ -80,6 +80,9 @@ final class ReplanCommand implements Callable<Integer> {
     if (take.isPresent() && outFile.isEmpty()) {
       throw new Refusal("--take writes an agenda; say where with --out, such as --out today.json");
     }
+    if (outFile.filter(input::holds).isPresent()) {
+      throw new Refusal(outFile.get().path() + ": that is read here; name another file");
+    }
     Catalog catalog = catalogs.read(more, terminal).catalog();
     AgendaInput.Read read = input.read(catalog, terminal);
     Brief brief = read.demandBrief();

@@ -151,7 +151,10 @@ class ReplanCommandTest {
         .contains("brief.yaml: an agenda is wanted, in JSON, and this looks like a brief");
     assertThat(Run.of("replan", agenda, "--now", "10:00", "--take", "1").err())
         .contains("say where with --out");
-    assertThat(Run.of("replan", agenda, "--now", "10:00", "--take", "9", "--out", agenda).code())
-        .isEqualTo(Exit.WRONG_INPUT);
+    Path today = folder.resolve("today.json");
+    assertThat(Run.of("replan", agenda, "--now", "10:00", "--take", "9", "--out", today).err())
+        .contains("--take 9: there ");
+    assertThat(Run.of("replan", agenda, "--now", "10:00", "--take", "1", "--out", agenda).err())
+        .contains("that is read here; name another file");
   }
 }

@@ -4,14 +4,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import org.arcwright.agenda.AgendaItem;
 import org.arcwright.agenda.AgendaItem.Activity;
 import org.arcwright.live.Recipe.Extra;
 import org.arcwright.live.Recipe.Sizes;
 
 /**
- * Ways when time is short, each the best of its kind: all but shorter, one for a shorter one, one
- * left out. Each first tries to keep free at the close what the plan kept, and the two that change
- * one exercise first leave all others at their length.
+ * Ways when time is short, each the best of its kind: all, but shorter or with breaks moved, one
+ * for a shorter one, one left out. Each first tries to keep free at the close what the plan kept,
+ * and the two that change one exercise first leave all others at their length.
  */
 final class LateWays {
   private final Workbench bench;
@@ -29,10 +30,16 @@ final class LateWays {
 
   List<Way> find() {
     List<Way> ways = new ArrayList<>();
-    shorten().filter(way -> !way.changes().isEmpty()).ifPresent(ways::add);
+    shorten().filter(this::changesSomething).ifPresent(ways::add);
     swap().ifPresent(ways::add);
     leaveOut().ifPresent(ways::add);
     return ways;
+  }
+
+  /** It may be that only a break comes at another time. */
+  private boolean changesSomething(Way way) {
+    List<AgendaItem> unchanged = bench.unchanged().agenda().items();
+    return !way.changes().isEmpty() || !way.agenda().items().equals(unchanged);
   }
 
   private Optional<Way> shorten() {

@@ -28,7 +28,7 @@ public record Way(
   public enum Kind implements Word {
     /** Everything as planned, only later or earlier. */
     CARRY_ON("carry-on"),
-    /** All exercises stay, some of them shorter. */
+    /** All exercises stay, some of them shorter, or only the breaks are moved. */
     SHORTEN("shorten"),
     /** One exercise gives way to a shorter one. */
     SWAP("swap"),

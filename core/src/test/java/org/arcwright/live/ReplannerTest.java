@@ -13,6 +13,7 @@ import java.util.function.Predicate;
 import org.arcwright.agenda.Agenda;
 import org.arcwright.agenda.AgendaItem;
 import org.arcwright.agenda.AgendaItem.Activity;
+import org.arcwright.brief.Brief;
 import org.arcwright.brief.BriefBuilder;
 import org.arcwright.brief.Meal;
 import org.arcwright.brief.Moment;
@@ -96,6 +97,42 @@ class ReplannerTest {
     for (Way way : replan(stand).ways()) {
       assertThat(way.agenda().items().get(1)).isInstanceOf(AgendaItem.Pause.class);
     }
+  }
+
+  /** However late, whichever runs: where moving breaks is enough, that is a way of its own. */
+  @Test
+  void where_only_a_break_has_to_move_everything_stays() {
+    int found = 0;
+    for (int cap = 120; cap <= 240; cap += 15) {
+      Brief day = Sample.brief(cap).build();
+      Agenda agenda = ((Composed) Composer.of(CATALOG).compose(day, Budget.USUAL)).agenda();
+      for (Activity runs : agenda.activities()) {
+        for (int late = 5; late <= 20; late += 5) {
+          Duration now = runs.end().plusMinutes(late);
+          if (now.compareTo(agenda.cap()) < 0) {
+            Stand stand = Stand.at(agenda, runs.exercise(), Optional.empty(), now, agenda.cap());
+            Replan replan = Replanner.of(CATALOG).replan(day, agenda, stand, Set.of(), Limit.NONE);
+            found +=
+                (int) replan.ways().stream().filter(way -> onlyBreaksMove(way, replan)).count();
+          }
+        }
+      }
+    }
+    assertThat(found).isPositive();
+  }
+
+  private static boolean onlyBreaksMove(Way way, Replan replan) {
+    if (way.kind() != Way.Kind.SHORTEN || !way.changes().isEmpty()) {
+      return false;
+    }
+    assertThat(way.agenda().items()).isNotEqualTo(replan.unchanged().agenda().items());
+    assertThat(way.agenda().activities())
+        .extracting(Activity::exercise, Activity::length)
+        .containsExactlyElementsOf(
+            replan.unchanged().agenda().activities().stream()
+                .map(activity -> tuple(activity.exercise(), activity.length()))
+                .toList());
+    return true;
   }
 
   @Test

@@ -41,7 +41,7 @@ public final class ReplanDocument {
     this.brief = brief;
     this.catalog = catalog;
     this.clock = new Clock(plan.start());
-    this.words = new WayWords(clock, this::product);
+    this.words = new WayWords(clock, replan.now(), this::product);
   }
 
   /**

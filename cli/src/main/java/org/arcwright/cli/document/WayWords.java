@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
+import org.arcwright.agenda.AgendaItem.Pause;
 import org.arcwright.live.Change;
 import org.arcwright.live.Change.Added;
 import org.arcwright.live.Change.Closed;
@@ -25,13 +26,16 @@ final class WayWords {
       EnumSet.of(Way.Kind.CARRY_ON, Way.Kind.LINGER, Way.Kind.ADD);
 
   private final Clock clock;
+  private final Duration now;
   private final UnaryOperator<String> product;
 
   /**
+   * @param now from when on it is told
    * @param product a work product's id in words
    */
-  WayWords(Clock clock, UnaryOperator<String> product) {
+  WayWords(Clock clock, Duration now, UnaryOperator<String> product) {
     this.clock = clock;
+    this.now = now;
     this.product = product;
   }
 
@@ -39,7 +43,10 @@ final class WayWords {
   String headline(Way way) {
     return switch (way.kind()) {
       case CARRY_ON -> "Change nothing";
-      case SHORTEN -> "Keep everything, some of it shorter";
+      case SHORTEN ->
+          way.changes().isEmpty()
+              ? "Keep everything" + breaks(way)
+              : "Keep everything, some of it shorter";
       case SWAP -> "Do " + first(way, Added.class) + " instead of " + first(way, LeftOut.class);
       case LEAVE_OUT -> "Leave out " + first(way, LeftOut.class);
       case ANEW -> "Reach the goal another way";
@@ -47,6 +54,18 @@ final class WayWords {
       case LINGER -> "Give the minutes to " + Words.quoted(way.changes().get(0).title());
       case ADD -> "Add " + first(way, Added.class);
     };
+  }
+
+  /** Its breaks from now on, where nothing but these is different. */
+  private String breaks(Way way) {
+    List<String> times =
+        way.agenda().items().stream()
+            .filter(item -> item instanceof Pause && item.end().compareTo(now) > 0)
+            .map(item -> clock.at(item.start()))
+            .toList();
+    return times.isEmpty()
+        ? ", with no more breaks"
+        : (times.size() == 1 ? ", with the break at " : ", with breaks at ") + Words.list(times);
   }
 
   /** When it ends, how surely, and what is lost; where time was gained, nothing is at stake. */
