@@ -1,5 +1,6 @@
 package org.arcwright.cli;
 
+import java.time.Duration;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
@@ -125,6 +126,22 @@ final class LiveDesk {
   }
 
   private void replan(OffsetDateTime now) {
+    Duration since = day.since(now);
+    Duration cap = day.plan().cap();
+    if (since.isNegative()) {
+      say(
+          "Nothing has slipped yet: the day begins at "
+              + DayTime.shown(day.plan(), Duration.ZERO)
+              + ".");
+      return;
+    }
+    if (since.compareTo(cap) >= 0) {
+      say(
+          "The end at "
+              + DayTime.shown(day.plan(), cap)
+              + " is past. If people stay: q, then replan --done LOG --end TIME");
+      return;
+    }
     try {
       mode = new Mode.Choosing(advice.of(day.plan(), day.stand(now, day.plan().cap())));
     } catch (InvalidValueException e) {

@@ -96,6 +96,17 @@ class LiveDeskTest {
   }
 
   @Test
+  void before_the_start_and_after_the_end_there_is_nothing_to_replan() {
+    press(-5, 'r');
+    assertThat(screen(-5)).contains("Nothing has slipped yet: the day begins at 09:00.");
+
+    press(0, LiveDesk.ENTER);
+    press(121, 'r');
+    assertThat(screen(121)).contains("The end at 11:00 is past.", "replan --done LOG --end TIME");
+    assertThat(screen(121).lines()).allMatch(line -> line.length() <= 80);
+  }
+
+  @Test
   void half_a_letter_waits_for_the_other_half() {
     press(1, 'n');
     press(1, Character.highSurrogate(0x1F642));
