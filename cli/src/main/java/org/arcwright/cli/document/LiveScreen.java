@@ -23,7 +23,7 @@ public final class LiveScreen {
   private static final int LABEL = 6;
   private static final int NEXT = 4;
   private static final int BAR = 40;
-  private static final int ASIDE = 14;
+  private static final int ASIDE = 16;
 
   /** Nobody calls it late or early before so many minutes. */
   private static final long NOTICED = 2;
