@@ -102,11 +102,12 @@ final class AgendaInput {
     return briefFile.orElse(agendaFile).toString();
   }
 
-  /** Where a log of the day goes if nothing else is said: {@code agenda.log} for agenda.json. */
+  /** Where a log of the day goes if nothing else is said: {@code agenda.jsonl} for agenda.json. */
   Path logBeside() {
     String name = String.valueOf(agendaFile.getFileName());
     int dot = name.lastIndexOf('.');
-    return agendaFile.resolveSibling((dot > 0 ? name.substring(0, dot) : name) + ".log");
+    return agendaFile.resolveSibling(
+        (dot > 0 ? name.substring(0, dot) : name) + LearnCommand.LOG_FILE);
   }
 
   /** Whether a file to be written is one of those that are read. */

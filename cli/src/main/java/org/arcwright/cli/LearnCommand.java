@@ -34,7 +34,8 @@ import picocli.CommandLine.Parameters;
     },
     sortOptions = false)
 final class LearnCommand implements Callable<Integer> {
-  private static final String LOG_FILE = ".jsonl";
+  /** How the names of logs end. */
+  static final String LOG_FILE = ".jsonl";
 
   @Parameters(
       index = "0..*",

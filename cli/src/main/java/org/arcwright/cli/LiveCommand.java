@@ -52,7 +52,7 @@ final class LiveCommand implements Callable<Integer> {
   @Option(
       names = "--log",
       paramLabel = "LOG",
-      description = "where moves are written down; without it, beside the agenda, as AGENDA.log")
+      description = "where moves are written down; without it, beside the agenda, as AGENDA.jsonl")
   private Optional<Path> log = Optional.empty();
 
   @Parameters(index = "1..*", hidden = true)

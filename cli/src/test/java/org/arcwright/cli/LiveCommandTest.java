@@ -21,6 +21,6 @@ class LiveCommandTest {
 
     assertThat(run.code()).isEqualTo(Exit.WRONG_INPUT);
     assertThat(run.err()).contains("live needs a terminal that it can draw upon");
-    assertThat(folder.resolve("agenda.log")).doesNotExist();
+    assertThat(folder.resolve("agenda.jsonl")).doesNotExist();
   }
 }
