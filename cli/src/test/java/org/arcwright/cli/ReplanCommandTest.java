@@ -117,6 +117,8 @@ class ReplanCommandTest {
     Run run = Run.of("replan", agenda, "--now", "10:25", "--upto", "1", "--since", "09:00");
 
     assertThat(run.out()).contains("Nobody has had a break for 1 h 25 min.");
+    assertThat(Run.of("replan", agenda, "--now", "10:25", "--upto", "1", "--since", "10:20").out())
+        .doesNotContain("Nobody has had a break");
   }
 
   @Test

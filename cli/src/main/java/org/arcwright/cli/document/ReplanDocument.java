@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.arcwright.agenda.Agenda;
 import org.arcwright.agenda.AgendaItem;
@@ -183,17 +184,25 @@ public final class ReplanDocument {
 
   /** Where people have been at work for longer than the brief allows at a stretch. */
   private String overdue() {
-    Duration since = Duration.ZERO;
+    Duration since = replan.now();
+    Optional<Duration> before = Optional.empty();
     for (AgendaItem item : replan.unchanged().agenda().items()) {
       if (item.start().compareTo(replan.now()) >= 0) {
         break;
       }
-      since = item instanceof Pause ? item.end() : since;
+      since = rested(before, item.start()) ? item.start() : since;
+      before = item instanceof Pause ? Optional.empty() : Optional.of(item.end());
     }
-    Duration worked = replan.now().minus(since);
+    Duration worked = rested(before, replan.now()) ? Duration.ZERO : replan.now().minus(since);
     return worked.compareTo(brief.rhythm().longest()) > 0
         ? " Nobody has had a break for " + Words.time(worked) + "."
         : "";
+  }
+
+  /** Whether people had a rest before a time: a break, or a while as long in which nothing ran. */
+  private boolean rested(Optional<Duration> before, Duration time) {
+    Duration pause = brief.rhythm().pause();
+    return before.isEmpty() || (!pause.isZero() && time.minus(before.get()).compareTo(pause) >= 0);
   }
 
   /** What the brief ties to a time that it would miss if nothing changed. */
