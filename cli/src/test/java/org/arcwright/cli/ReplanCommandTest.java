@@ -133,6 +133,10 @@ class ReplanCommandTest {
 
     assertThat(Run.of(late).out())
         .contains("\"A guest\" keeps its time; to let it move, add --may-move guest");
+    Run moving = Run.of("replan", agenda, "--now", "09:58", "--upto", "1", "--may-move", "guest");
+    assertThat(moving.out()).contains("moved: \"A guest\" at ").doesNotContain("add --may-move");
+    assertThat(moving.out().lines().filter(line -> line.matches("\\d  .*")))
+        .doesNotHaveDuplicates();
   }
 
   @Test

@@ -39,7 +39,7 @@ final class LateWays {
   /** It may be that only a break comes at another time. */
   private boolean changesSomething(Way way) {
     List<AgendaItem> unchanged = bench.unchanged().agenda().items();
-    return !way.changes().isEmpty() || !way.agenda().items().equals(unchanged);
+    return !way.agenda().items().equals(unchanged);
   }
 
   private Optional<Way> shorten() {

@@ -63,10 +63,12 @@ public final class ReplanDocument {
       hints.add("How what is new runs: catalog show ID, with " + String.join(", ", added));
     }
     for (Activity activity : missed()) {
-      hints.add(
-          Words.quoted(activity.title())
-              + " keeps its time; to let it move, add --may-move "
-              + activity.exercise());
+      if (replan.ways().stream().noneMatch(way -> words.moves(way, activity.exercise()))) {
+        hints.add(
+            Words.quoted(activity.title())
+                + " keeps its time; to let it move, add --may-move "
+                + activity.exercise());
+      }
     }
     lines.add("");
     hints.forEach(hint -> lines.addAll(Wrap.lines(hint, width)));

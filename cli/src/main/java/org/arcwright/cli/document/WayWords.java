@@ -44,7 +44,7 @@ final class WayWords {
     return switch (way.kind()) {
       case CARRY_ON -> "Change nothing";
       case SHORTEN ->
-          way.changes().isEmpty()
+          way.changes().stream().allMatch(Moved.class::isInstance)
               ? "Keep everything" + breaks(way)
               : "Keep everything, some of it shorter";
       case SWAP -> "Do " + first(way, Added.class) + " instead of " + first(way, LeftOut.class);
@@ -98,6 +98,11 @@ final class WayWords {
     add(lines, "longer: ", of(way, Resized.class).filter(r -> !isShorter(r)).map(this::resized));
     add(lines, "moved: ", of(way, Moved.class).map(this::moved));
     return lines;
+  }
+
+  /** Whether something that is tied to a time moves in a way, as was allowed. */
+  boolean moves(Way way, String exercise) {
+    return of(way, Moved.class).anyMatch(moved -> moved.exercise().equals(exercise));
   }
 
   /** Ids of what is new in a way, so that somebody can look up how it runs. */
