@@ -24,6 +24,7 @@ final class Ascent {
   private static final int AGENDAS = Long.SIZE;
 
   private final Model model;
+  private final Prices free;
   private final Sharing sharing;
   private final List<Integer> most;
   private final Tracked tracked;
@@ -54,11 +55,12 @@ final class Ascent {
   /**
    * Starts from the best tolls of an ascent with fewer agendas, or from none.
    *
+   * @param free prices without tolls
    * @param most how many exercises of each earlier agenda may come again
    * @param highest no toll is over it
    */
   Ascent(
-      Model model,
+      Prices free,
       Reach reach,
       Sharing sharing,
       List<Integer> most,
@@ -66,7 +68,8 @@ final class Ascent {
       double[] tolls,
       int highest,
       Work work) {
-    this.model = model;
+    this.model = reach.nodes.model;
+    this.free = free;
     this.reach = reach;
     this.sharing = sharing;
     this.most = List.copyOf(most);
@@ -150,7 +153,7 @@ final class Ascent {
     }
     int[] twice = Arrays.copyOf(rounded, tracked.size());
     int[] again = Arrays.copyOfRange(rounded, AGENDAS, rounded.length);
-    Guide guide = Guide.tolled(model, reach, sharing, tracked, again, twice, work);
+    Guide guide = Guide.tolled(free, reach, sharing, tracked, again, twice, work);
     return new Point(tolls, slope(guide), guide, guide.root(sharing));
   }
 

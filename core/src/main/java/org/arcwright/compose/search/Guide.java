@@ -35,17 +35,19 @@ final class Guide {
   /**
    * With tolls.
    *
+   * @param free prices without them
    * @param again cost of each exercise shared with each of the earlier agendas
    * @param twice cost of each tracked exercise
    */
   static Guide tolled(
-      Model model,
+      Prices free,
       Reach reach,
       Sharing sharing,
       Tracked tracked,
       int[] again,
       int[] twice,
       Work work) {
+    Model model = reach.nodes.model;
     int[] charged = new int[model.ids.length];
     long[] packedAgain = new long[again.length];
     for (int i = 0; i < again.length; i++) {
@@ -63,7 +65,7 @@ final class Guide {
         ahead[p] += (tracked.ahead(p) >> bit & 1) * packedTwice[bit];
       }
     }
-    Prices prices = new Prices(model, charged);
+    Prices prices = free.with(charged);
     Bound bound = Bound.of(reach, prices, work);
     return new Guide(prices, bound, packedAgain, packedTwice, ahead);
   }

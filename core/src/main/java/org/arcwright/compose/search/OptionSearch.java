@@ -170,7 +170,8 @@ public final class OptionSearch {
       work.allow(end - work.done());
       return setting.prove();
     }
-    Ascent ascent = new Ascent(model, reach, sharing, most, tracked, tolls, highestToll(), work);
+    Ascent ascent =
+        new Ascent(outline.prices(), reach, sharing, most, tracked, tolls, highestToll(), work);
     try {
       follow(setting, ascent);
       return prove(setting, ascent, Math.max(LEAST, reach.values / PASS_STEPS), end);

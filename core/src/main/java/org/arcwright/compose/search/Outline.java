@@ -33,6 +33,11 @@ final class Outline {
     return bound.root();
   }
 
+  /** Prices without tolls. */
+  Prices prices() {
+    return prices;
+  }
+
   /** The outline as a guide. */
   Guide guide() {
     return Guide.free(model, prices, bound);

@@ -1,6 +1,7 @@
 package org.arcwright.compose.search;
 
 import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The cheapest price of each move at each start, over all peers that make the move: the only prices
@@ -15,24 +16,36 @@ final class Prices {
   /** Cost that each candidate is charged beside its own. */
   final int[] tolls;
 
+  /** Prices of the moves that are charged no toll; none if there are no tolls at all. */
+  private final @Nullable Prices free;
+
+  /** For each move; none where it is charged no toll. */
   private final Contender[][][] contenders;
+
   private final long[][][] cheapest;
   private final Row[][] rows;
 
   /** Without tolls. */
   Prices(Model model) {
-    this(model, new int[model.ids.length]);
+    this(model, new int[model.ids.length], null);
   }
 
-  /**
-   * @param tolls a cost for each candidate beside its own, zero or more
-   */
-  Prices(Model model, int[] tolls) {
+  private Prices(Model model, int[] tolls, @Nullable Prices free) {
     this.model = model;
     this.tolls = tolls;
+    this.free = free;
     this.contenders = new Contender[model.stages.length][][];
     this.cheapest = new long[model.stages.length][model.cells + 1][];
     this.rows = new Row[model.stages.length][model.cells + 1];
+  }
+
+  /**
+   * These with tolls; what is charged none is not priced again.
+   *
+   * @param tolls a cost for each candidate beside its own, zero or more
+   */
+  Prices with(int[] tolls) {
+    return new Prices(model, tolls, this);
   }
 
   /** The phase's moves at a start, in order. Worked out when first asked. */
@@ -61,16 +74,23 @@ final class Prices {
       moves = Arrays.stream(stage.movePeers).map(this::contenders).toArray(Contender[][]::new);
       contenders[stage.number] = moves;
     }
-    long[] prices = new long[moves.length];
+    long[] prices = free == null ? new long[moves.length] : free.at(stage, start).clone();
     for (int k = 0; k < prices.length; k++) {
-      boolean free = model.free(start, start + stage.moveLength[k]);
-      prices[k] = free ? cheapest(stage, moves[k], start) : Model.INFINITE;
+      if (moves[k].length > 0) {
+        prices[k] =
+            model.free(start, start + stage.moveLength[k])
+                ? cheapest(stage, moves[k], start)
+                : Model.INFINITE;
+      }
     }
     return prices;
   }
 
   /** The peers of a move that are cheapest at some start, and pinned ones. */
   private Contender[] contenders(Peers[] all) {
+    if (free != null && !charged(all)) {
+      return new Contender[0];
+    }
     Contender[] contenders = new Contender[all.length];
     int size = 0;
     for (Peers peers : all) {
@@ -80,6 +100,17 @@ final class Prices {
       size = drop(contenders);
     }
     return Arrays.copyOf(contenders, size);
+  }
+
+  private boolean charged(Peers[] all) {
+    for (Peers peers : all) {
+      for (int member : peers.members) {
+        if (tolls[member] > 0) {
+          return true;
+        }
+      }
+    }
+    return false;
   }
 
   /** Moves those that are not beaten to the front and tells how many they are. */
