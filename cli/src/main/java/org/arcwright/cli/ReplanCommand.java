@@ -106,6 +106,13 @@ final class ReplanCommand implements Callable<Integer> {
                   ? ReplanFormat.write(replan, brief)
                   : document.text(marks, style, width));
     }
+    if (stands.isAssumed()) {
+      terminal
+          .err()
+          .println(
+              "The day is taken to have gone as planned so far; say what runs now with --upto, and"
+                  + " since when with --since.");
+    }
     return replan.followUp().isPresent() ? Exit.NEGATIVE : Exit.DONE;
   }
 

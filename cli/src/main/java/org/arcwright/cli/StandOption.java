@@ -62,6 +62,11 @@ final class StandOption {
    */
   record Told(Agenda plan, Stand stand) {}
 
+  /** Whether nobody said what has run, so that all is taken to have gone as planned. */
+  boolean isAssumed() {
+    return done.isEmpty() && upto.isEmpty();
+  }
+
   /** Where the day of that agenda stands. */
   Told of(Agenda agenda, InstantSource clock) {
     if (done.isPresent() && (upto.isPresent() || since.isPresent())) {

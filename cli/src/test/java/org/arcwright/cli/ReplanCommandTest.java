@@ -140,6 +140,13 @@ class ReplanCommandTest {
   }
 
   @Test
+  void whoSaysNothingOfTheDayIsToldWhatIsTaken() {
+    assertThat(Run.of("replan", agenda, "--now", "09:30").err())
+        .contains("taken to have gone as planned so far; say what runs now with --upto");
+    assertThat(Run.of("replan", agenda, "--now", "09:30", "--upto", "2").err()).isEmpty();
+  }
+
+  @Test
   void refusesWhatCannotBe() {
     assertThat(Run.of("replan", agenda, "--now", "half past nine").err())
         .contains("\"half past nine\" is no time; write a time of day such as 10:40");
