@@ -1,5 +1,8 @@
 package org.arcwright.cli;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.InstantSource;
@@ -35,7 +38,7 @@ final class ReportCommand implements Callable<Integer> {
   @Parameters(
       index = "0",
       paramLabel = "RECORD",
-      description = "what happened: a record in YAML, or the day's log (.jsonl)")
+      description = "what happened: a record in YAML, or the day's log, as live writes it")
   private Path recordFile = Path.of("");
 
   @Option(
@@ -88,12 +91,24 @@ final class ReportCommand implements Callable<Integer> {
   }
 
   private WorkshopRecord record() {
-    if (!recordFile.toString().endsWith(".jsonl")) {
+    if (!isLog(recordFile)) {
       return RecordFormat.read(recordFile);
     }
     LogFormat.Reading log = LogFormat.read(recordFile);
     log.torn().forEach(problem -> terminal.err().println(problem));
     return WorkshopRecord.of(log.progress());
+  }
+
+  /** A log of any name is told from a record by how it begins. */
+  private static boolean isLog(Path file) {
+    if (file.toString().endsWith(".jsonl")) {
+      return true;
+    }
+    try (InputStream in = Files.newInputStream(file)) {
+      return in.read() == '{';
+    } catch (IOException e) {
+      return false;
+    }
   }
 
   private void draft(WholeFile file) {

@@ -83,6 +83,27 @@ class HandoutsTest {
   }
 
   @Test
+  void whereItIsAnotherDayPeopleReadWhich() throws IOException {
+    Document page =
+        Jsoup.parse(
+            text(
+                handouts(Briefs.SHORT + "zones: [Pacific/Auckland, America/Los_Angeles]\n"),
+                "participants.html"));
+
+    assertThat(page.select("thead th").eachText())
+        .containsExactly("Vienna", "Auckland", "Los Angeles", "What");
+
+    Document early =
+        Jsoup.parse(
+            text(
+                handouts(Briefs.SHORT.replace("09:00", "06:00") + "zones: [America/Los_Angeles]\n"),
+                "participants.html"));
+
+    assertThat(early.select("thead th").eachText())
+        .containsExactly("Vienna", "Los Angeles, Monday, 1 March 2027", "What");
+  }
+
+  @Test
   void materialsAreCountedForSoManyPeople() throws IOException {
     String list = text(handouts(IN_PERSON), "materials.md");
 

@@ -303,7 +303,7 @@ class ReportCommandTest {
   void aLogBecomesADraftThatIsCompletedByHand() throws IOException {
     Path log =
         Files.writeString(
-            folder.resolve("day.jsonl"),
+            folder.resolve("day.log"),
             """
             {"format":"arcwright-log","version":1,"title":"Winter planning","mode":"remote","people":4,"start":"2027-03-02 09:00","zone":"Europe/Vienna"}
             {"at":"2027-03-02T09:04:10+01:00","started":"weather-report","planned":10}

@@ -37,7 +37,7 @@ public final class ParticipantsSheet {
     if (all.size() == 1) {
       heads.add(language.say("agenda.time"));
     } else {
-      all.forEach(hours -> heads.add(city(hours)));
+      all.forEach(hours -> heads.add(head(hours, workshop.hours(), language)));
     }
     heads.add(language.say("agenda.what"));
     List<List<Cell>> rows = new ArrayList<>();
@@ -78,6 +78,16 @@ public final class ParticipantsSheet {
                         city(hours),
                         language.clock(change.getDateTimeBefore().toLocalTime()),
                         language.time(change.getDuration().abs()))));
+  }
+
+  /** The city, and the day if it is another one there. */
+  private static String head(Hours hours, Hours own, Language language) {
+    return hours.day().equals(own.day())
+        ? city(hours)
+        : hours
+            .date()
+            .map(day -> language.say("people.elsewhere", city(hours), day))
+            .orElseGet(() -> city(hours));
   }
 
   /** Such as {@code Buenos Aires}. */
