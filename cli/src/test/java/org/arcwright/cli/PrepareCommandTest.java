@@ -11,7 +11,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
@@ -111,10 +110,20 @@ class PrepareCommandTest {
     }
   }
 
-  /** Kolkata has half an hour; in Vienna the clock goes forward at 02:00 on 28 March 2027. */
+  /**
+   * In Vienna the clock goes forward at 02:00 on 28 March 2027 and back at 03:00 on 31 October, in
+   * New York forward at 02:00 on 14 March, on Lord Howe Island by half an hour on 3 October;
+   * Kolkata has half an hour always (tz database).
+   */
   @Test
   void twoParsersReadTheSameHoursAlsoAcrossAChangeOfTheClock() throws Exception {
     assertHours("2027-03-28 01:30", "Europe/Vienna", "2027-03-28T00:30:00Z");
+    assertHours("2027-10-31 01:30", "Europe/Vienna", "2027-10-30T23:30:00Z");
+    assertHours("2027-03-14 01:30", "America/New_York", "2027-03-14T06:30:00Z");
+    assertHours("2027-10-03 01:30", "Australia/Lord_Howe", "2027-10-02T15:00:00Z");
+    assertHours("2027-06-15 09:00", "Europe/Vienna", "2027-06-15T07:00:00Z");
+    assertHours("2027-06-15 09:00", "America/New_York", "2027-06-15T13:00:00Z");
+    assertHours("2027-06-15 09:00", "Australia/Lord_Howe", "2027-06-14T22:30:00Z");
     assertHours("2027-03-02 09:00", "Asia/Kolkata", "2027-03-02T03:30:00Z");
   }
 
@@ -131,8 +140,9 @@ class PrepareCommandTest {
     net.fortuna.ical4j.model.component.VEvent same =
         (net.fortuna.ical4j.model.component.VEvent) other.getComponents(Component.VEVENT).get(0);
     assertThat(same.getSummary().getValue()).isEqualTo(title);
-    ZonedDateTime begin = (ZonedDateTime) same.getDateTimeStart().getDate();
-    assertThat(begin.toInstant()).isEqualTo(Instant.parse(instant));
+    assertThat(Instant.from(same.getDateTimeStart().getDate())).isEqualTo(Instant.parse(instant));
+    assertThat(Instant.from(same.getDateTimeEnd().getDate()))
+        .isEqualTo(Instant.parse(instant).plusSeconds(90 * 60));
     assertThat(text.split("\r\n")).allMatch(line -> line.getBytes(UTF_8).length <= 75);
   }
 

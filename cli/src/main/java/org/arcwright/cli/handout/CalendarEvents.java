@@ -5,7 +5,6 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import biweekly.Biweekly;
 import biweekly.ICalendar;
 import biweekly.component.VEvent;
-import biweekly.component.VTimezone;
 import biweekly.io.TimezoneAssignment;
 import biweekly.property.DateEnd;
 import biweekly.property.DateOrDateTimeProperty;
@@ -16,6 +15,7 @@ import biweekly.util.ICalDate;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZonedDateTime;
+import java.time.zone.ZoneOffsetTransition;
 import java.util.Date;
 import java.util.HashMap;
 import java.util.Map;
@@ -29,6 +29,7 @@ import java.util.UUID;
  */
 final class CalendarEvents {
   private final ICalendar calendar = new ICalendar();
+  private Optional<TimezoneAssignment> zone = Optional.empty();
   private final Instant stamp;
   private final String whose;
   private final Map<String, VEvent> earlier = new HashMap<>();
@@ -60,16 +61,34 @@ final class CalendarEvents {
    * zone of the first, and within its hours or near them.
    */
   VEvent add(String word, String title, String more, ZonedDateTime from, ZonedDateTime to) {
-    if (calendar.getTimezoneInfo().getDefaultTimezone() == null) {
-      VTimezone zone = Zones.of(from, to);
-      calendar
-          .getTimezoneInfo()
-          .setDefaultTimezone(new TimezoneAssignment(TimeZone.getTimeZone(from.getZone()), zone));
-    }
     VEvent event = event(word, title, more);
-    event.setDateStart(Date.from(from.toInstant()), true);
-    event.setDateEnd(Date.from(to.toInstant()), true);
+    DateStart start = event.setDateStart(Date.from(from.toInstant()), true);
+    DateEnd end = event.setDateEnd(Date.from(to.toInstant()), true);
+    if (!isNearChange(from, to)) {
+      TimezoneAssignment local = zone(from, to);
+      calendar.getTimezoneInfo().setTimezone(start, local);
+      calendar.getTimezoneInfo().setTimezone(end, local);
+    }
     return count(event);
+  }
+
+  private TimezoneAssignment zone(ZonedDateTime from, ZonedDateTime to) {
+    if (zone.isEmpty()) {
+      zone =
+          Optional.of(
+              new TimezoneAssignment(TimeZone.getTimeZone(from.getZone()), Zones.of(from, to)));
+    }
+    return zone.get();
+  }
+
+  /**
+   * Whether the clocks are changed within a day of it. Some hours then exist twice, and calendars
+   * disagree about those around them, so such an event stands there in UTC, which all read alike.
+   */
+  private static boolean isNearChange(ZonedDateTime from, ZonedDateTime to) {
+    ZoneOffsetTransition next =
+        from.getZone().getRules().nextTransition(from.minusDays(1).toInstant());
+    return next != null && next.getInstant().isBefore(to.plusDays(1).toInstant());
   }
 
   /** Adds an event on a day that leaves the day free for others. */
