@@ -11,6 +11,7 @@ import java.util.function.Function;
 import org.arcwright.catalog.InvalidValueException;
 import org.arcwright.catalog.Nearest;
 import org.arcwright.catalog.Word;
+import org.arcwright.cli.document.Wrap;
 
 /**
  * Asks questions and reads the answers, a line each. What is wrong is said and asked again; an
@@ -19,10 +20,12 @@ import org.arcwright.catalog.Word;
 final class Interview {
   private final BufferedReader in;
   private final PrintStream out;
+  private final int width;
 
   Interview(Terminal terminal) {
     this.in = terminal.in();
     this.out = terminal.out();
+    this.width = terminal.width();
   }
 
   /** An answer that cannot be taken; its message says what would be right. */
@@ -36,7 +39,13 @@ final class Interview {
 
   /** Says something. */
   void say(String text) {
-    out.println(text);
+    text.lines().forEach(line -> Wrap.lines(line, width).forEach(out::println));
+  }
+
+  private void explain(String help) {
+    help.lines()
+        .map(String::strip)
+        .forEach(line -> Wrap.hanging("  ", line, width).forEach(out::println));
   }
 
   /**
@@ -55,7 +64,7 @@ final class Interview {
       out.flush();
       String line = line(question).strip();
       if (line.equals("?")) {
-        out.println("  " + (help.isEmpty() ? "There is no more to say about it." : help));
+        explain(help.isEmpty() ? "There is no more to say about it." : help);
         continue;
       }
       if (line.isEmpty() && usual.isEmpty()) {

@@ -193,7 +193,7 @@ class ReportCommandTest {
             "Follow-up 1 of 2: Winter planning",
             "Follow-up 2 of 2: Winter planning");
     assertThat(events.get(2).getDescription().getValue())
-        .isEqualTo("Due by then:\nThe chair: Ask for an offer. (by 20 March 2027)");
+        .isEqualTo("Due by then:\nBy 20 March 2027 – The chair: Ask for an offer.");
     List<net.fortuna.ical4j.model.component.VEvent> same =
         new CalendarBuilder()
             .build(new StringReader(Files.readString(folder.resolve("out/follow-ups.ics"))))

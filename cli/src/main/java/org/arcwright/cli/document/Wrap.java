@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Breaks text into lines. */
-final class Wrap {
+public final class Wrap {
   private Wrap() {}
 
   /** The words in lines of at most {@code width}; a longer word stands on a line of its own. */
-  static List<String> lines(String text, int width) {
+  public static List<String> lines(String text, int width) {
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder();
     for (String word : text.split(" ", -1)) {
@@ -23,7 +23,7 @@ final class Wrap {
   }
 
   /** As {@link #lines}, the first line behind {@code first}, all others as far in. */
-  static List<String> hanging(String first, String text, int width) {
+  public static List<String> hanging(String first, String text, int width) {
     List<String> lines = new ArrayList<>();
     for (String line : lines(text, width - first.length())) {
       lines.add((lines.isEmpty() ? first : " ".repeat(first.length())) + line);
