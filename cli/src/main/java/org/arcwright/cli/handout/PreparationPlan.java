@@ -28,6 +28,7 @@ public final class PreparationPlan {
     ONBOARD("onboard", 5, 30, "facilitator", Where.EVERYWHERE),
     TALKS("talks", 4, 60, "facilitator", Where.EVERYWHERE),
     TEST("test", 3, 45, "producer", Where.SCREENS),
+    TRY("try", 3, 30, "producer", Where.ROOM),
     SLIDES("slides", 3, 30, "producer", Where.BOARD),
     STANDINS("stand-ins", 2, 20, "facilitator", Where.EVERYWHERE),
     REHEARSE("rehearse", 1, 60, "both", Where.EVERYWHERE),
@@ -91,7 +92,7 @@ public final class PreparationPlan {
       rows.add(
           List.of(
               Cell.of(day),
-              Cell.of(language.say("plan.task." + task.key), language.say("plan.how." + task.key)),
+              Cell.of(language.say("plan.task." + task.key), how(task, workshop)),
               Cell.of(owner(task, language)),
               Cell.of(language.say("time.minutes", task.minutes))));
     }
@@ -134,10 +135,7 @@ public final class PreparationPlan {
               "plan.event", language.say("plan.task." + task.key), workshop.agenda().title());
       String more =
           language.say(
-              "plan.event.more",
-              language.say("plan.how." + task.key),
-              owner(task, language),
-              language.time(length));
+              "plan.event.more", how(task, workshop), owner(task, language), language.time(length));
       if (task.days == 0) {
         events.add(word, title, more, start.minus(length), start);
       } else {
@@ -145,6 +143,14 @@ public final class PreparationPlan {
       }
     }
     return events.write();
+  }
+
+  /** The last hour is another one at screens, in a room, and in both. */
+  private static String how(Task task, Workshop workshop) {
+    Language language = workshop.language();
+    return task == Task.HOUR
+        ? language.say("plan.how.hour." + workshop.agenda().mode().word())
+        : language.say("plan.how." + task.key);
   }
 
   private static String owner(Task task, Language language) {
