@@ -96,7 +96,6 @@ public record Account(
     List<String> parts = new ArrayList<>();
     decision.by().ifPresent(by -> parts.add(language.say("report.by", by)));
     decision.how().ifPresent(how -> parts.add(language.say("report.how", how)));
-    String line = language.capital(String.join("; ", parts));
-    return line.isEmpty() || line.matches("(?s).*[.!?…]") ? line : language.say("sentence", line);
+    return language.sentence(language.capital(String.join("; ", parts)));
   }
 }

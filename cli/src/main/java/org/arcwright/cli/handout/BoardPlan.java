@@ -227,7 +227,7 @@ public final class BoardPlan {
       rows.add(
           List.of(
               Cell.of(title(area), place(area)),
-              Cell.of(String.join("; ", area.holds()), String.join(". ", area.ready())),
+              Cell.of(String.join("; ", area.holds()), language.sentences(area.ready())),
               Cell.of(language.list(area.takes())),
               Cell.of(cover(area))));
     }

@@ -217,7 +217,7 @@ public final class RunSheet {
     }
     if (!exercise.notes().materials().isEmpty()) {
       facts.add(
-          Point.of(language.say("run.ready"), String.join(". ", exercise.notes().materials())));
+          Point.of(language.say("run.ready"), language.sentences(exercise.notes().materials())));
     }
     standIns(index).forEach(facts::add);
     facts.add(Point.of(language.say("run.here"), exercise.in(agenda.mode()).adaptation()));

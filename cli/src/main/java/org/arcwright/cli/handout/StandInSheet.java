@@ -168,7 +168,7 @@ public final class StandInSheet {
         .groups(exercise)
         .ifPresent(split -> notes.add(Point.of(language.say("run.groups"), workshop.split(split))));
     if (!standIn.materials().isEmpty()) {
-      notes.add(Point.of(language.say("run.ready"), String.join(". ", standIn.materials())));
+      notes.add(Point.of(language.say("run.ready"), language.sentences(standIn.materials())));
     }
     notes.add(
         Point.of(language.say("run.here"), exercise.in(workshop.agenda().mode()).adaptation()));

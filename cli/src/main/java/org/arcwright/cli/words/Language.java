@@ -183,6 +183,16 @@ public final class Language {
     return text;
   }
 
+  /** A text with a full stop, unless it ends in one or in its like; nothing remains nothing. */
+  public String sentence(String text) {
+    return text.isEmpty() || text.matches("(?s).*[.!?…:]") ? text : say("sentence", text);
+  }
+
+  /** Texts as sentences, one after another. */
+  public String sentences(List<String> texts) {
+    return String.join(" ", texts.stream().map(this::sentence).toList());
+  }
+
   /** A sentence's first letter made large. */
   public String capital(String text) {
     return text.isEmpty()
