@@ -150,7 +150,8 @@ public final class RunSheet {
                 language.capital(title),
                 item,
                 items.size(),
-                List.of(new Block.Text(language.say("run.pause.how"))),
+                List.of(
+                    new Block.Text(language.say(pause.meal() ? "run.meal.how" : "run.pause.how"))),
                 List.of(),
                 List.of()));
       }
