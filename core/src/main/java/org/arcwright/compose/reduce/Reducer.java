@@ -146,7 +146,7 @@ public final class Reducer {
             Lengths.of(exercise.minutes(people), timing.grid(), timing.stretch().max());
         refusal = tooLong(lengths);
         if (refusal == null) {
-          allowed.add(Allowed.of(exercise, lengths));
+          allowed.add(Allowed.of(exercise, people, lengths));
         }
       }
       if (refusal != null) {
@@ -218,7 +218,6 @@ public final class Reducer {
       ExerciseCost cost,
       List<Candidate> candidates,
       BooleanSupplier stop) {
-    int people = brief.group().count();
     Set<String> named = new HashSet<>(products);
     for (Allowed entry : allowed) {
       if (candidates.size() % BETWEEN_QUESTIONS == 0 && stop.getAsBoolean()) {
@@ -232,7 +231,7 @@ public final class Reducer {
               entry.lengths().minutes(),
               entry.lengths().costs(),
               10 * exercise.energy(),
-              exercise.format(people).word(),
+              entry.format().word(),
               entry.needs(),
               only(entry.yields(), named),
               cost.of(entry)));

@@ -73,17 +73,18 @@ final class Bound {
     return base[reach.value(node, stretch, stage) + stage.masks() - 1];
   }
 
-  /**
-   * Least price to finish from a label's state, less the toll of each break that led there; {@link
-   * Model#INFINITE} or more if impossible.
-   */
-  long at(int time, int phase, int meals, int count, int cells, int stretch, int last, int mask) {
+  /** Number of a label's state, its format and products apart; -1 if it is not reached. */
+  int state(int time, int phase, int meals, int count, int cells, int stretch) {
     int node = nodes.node(time, phase, meals, count, cells);
-    if (!reach.has(node, stretch)) {
-      return Model.INFINITE;
-    }
-    Stage stage = stages[phase];
-    int value = reach.value(node, stretch, stage) + (mask & (stage.masks() - 1));
+    return reach.has(node, stretch) ? reach.value(node, stretch, stages[phase]) : -1;
+  }
+
+  /**
+   * Least price to finish from a state with that last format and bound mask, less the toll of each
+   * break that led there; {@link Model#INFINITE} or more if impossible.
+   */
+  long at(int state, int phase, int last, int mask) {
+    int value = state + (mask & (stages[phase].masks() - 1));
     return format[value] == last ? special[value] : base[value];
   }
 

@@ -4,7 +4,8 @@ package org.arcwright.compose.search;
 final class Completion {
   private final Guide guide;
   private final Sharing sharing;
-  private int phase;
+  private int stage;
+  private int state;
   private long after;
 
   Completion(Guide guide, Sharing sharing) {
@@ -22,21 +23,31 @@ final class Completion {
     return guide.prices.at(stage, start);
   }
 
-  /** Turns to a state, described as for {@link Bound#at}; false if none can finish from there. */
-  boolean turnTo(
-      int time, int phase, int meals, int count, int cells, int stretch, int last, int mask) {
-    this.phase = phase;
-    this.after = guide.bound.at(time, phase, meals, count, cells, stretch, last, mask);
+  /** Turns to a state but for its format and products; false if it cannot be reached. */
+  boolean turnTo(int time, int phase, int meals, int count, int cells, int stretch) {
+    this.stage = phase;
+    this.state = guide.bound.state(time, phase, meals, count, cells, stretch);
+    return state >= 0;
+  }
+
+  /** Turns to the state's last format and bound mask; false if none can finish from there. */
+  boolean turnTo(int last, int mask) {
+    this.after = guide.bound.at(state, stage, last, mask);
     return after < Model.INFINITE;
   }
 
+  /** Least price to finish from the state, if nothing is given back. */
+  long after() {
+    return after;
+  }
+
   /**
-   * Least price to finish from the state.
+   * What is given back of the tolls: those of all that may still be used.
    *
    * @param counts of what is shared
-   * @param visited tracked exercises that this phase or a later one could use
+   * @param visited tracked exercises that the phase or a later one could use
    */
-  long rest(long counts, long visited) {
-    return after - guide.back(sharing, counts, phase, visited);
+  long back(int phase, long counts, long visited) {
+    return guide.back(sharing, counts, phase, visited);
   }
 }

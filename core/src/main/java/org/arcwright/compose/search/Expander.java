@@ -85,13 +85,14 @@ final class Expander {
     int last = labels.formats[label];
     int count = stage.countAfter(countBefore);
     long paid = labels.prices[label] + extra;
-    long credit = credit(label);
-    long counts = labels.shared[label];
     long visited = labels.visited[label] & tracked.ahead(stage.number);
+    long back = completion.back(stage.number, labels.shared[label], visited) + credit(label);
     long monotony = s == 0 ? model.monotonyAcrossBreak : model.monotony;
     int mask = stage.gather(labels.products[label]);
     long[] cheapest = completion.moves(stage, t);
     work.add(1 + cheapest.length / 8);
+    int turned = 0;
+    boolean reached = false;
     for (int k = 0; k < cheapest.length; k++) {
       int length = stage.moveLength[k];
       int cells = cellsBefore + length;
@@ -103,12 +104,15 @@ final class Expander {
       }
       int format = stage.moveFormat[k];
       int grown = mask | stage.moveGain[k];
-      if (!completion.turnTo(
-          t + length, stage.number, meals, count, cells, s + length, format, grown)) {
+      if (length != turned) {
+        turned = length;
+        reached = completion.turnTo(t + length, stage.number, meals, count, cells, s + length);
+      }
+      if (!reached || !completion.turnTo(format, grown)) {
         continue;
       }
       long before = paid + (format == last ? monotony : 0);
-      long rest = completion.rest(counts, visited) - credit;
+      long rest = completion.after() - back;
       if (before + cheapest[k] + rest >= ceiling) {
         continue;
       }
@@ -197,7 +201,8 @@ final class Expander {
     }
     long settled = sharing.settled(counts, stage.number);
     long visited = (labels.visited[parent] | tracked.bit(candidate)) & tracked.ahead(stage.number);
-    long estimate = price + completion.rest(settled, visited) - credit(parent);
+    long back = completion.back(stage.number, settled, visited) + credit(parent);
+    long estimate = price + completion.after() - back;
     if (estimate >= ceiling) {
       return;
     }
@@ -250,12 +255,13 @@ final class Expander {
     int cells = labels.cells(parent);
     long price = labels.prices[parent] + extra + model.breakTie(t, length);
     int mask = stage.gather(labels.products[parent]);
-    if (!completion.turnTo(
-        t + length, stage.number, meals, count, cells, 0, labels.formats[parent], mask)) {
+    if (!completion.turnTo(t + length, stage.number, meals, count, cells, 0)
+        || !completion.turnTo(labels.formats[parent], mask)) {
       return;
     }
     long rest =
-        completion.rest(labels.shared[parent], labels.visited[parent])
+        completion.after()
+            - completion.back(stage.number, labels.shared[parent], labels.visited[parent])
             - credit(parent)
             - (action == Labels.BREAK ? model.toll : 0);
     if (price + rest < ceiling) {

@@ -65,7 +65,7 @@ class PlacementTest {
   }
 
   private static Allowed allowed(Exercise exercise) {
-    return Allowed.of(exercise, Lengths.of(exercise.minutes(8), 5, 60));
+    return Allowed.of(exercise, 8, Lengths.of(exercise.minutes(8), 5, 60));
   }
 
   private static SampleExercise exercise(String id, Kind kind, String yields) {

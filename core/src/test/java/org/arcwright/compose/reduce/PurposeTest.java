@@ -79,7 +79,7 @@ class PurposeTest {
   private static List<Exercise> serving(Exercise... exercises) {
     List<Allowed> allowed =
         Stream.of(exercises)
-            .map(exercise -> Allowed.of(exercise, Lengths.of(exercise.minutes(8), 5, 60)))
+            .map(exercise -> Allowed.of(exercise, 8, Lengths.of(exercise.minutes(8), 5, 60)))
             .toList();
     Purpose purpose = new Purpose(Sample.goal(), Set.of("question"), allowed);
     return allowed.stream()
@@ -89,7 +89,7 @@ class PurposeTest {
   }
 
   private static int price(Exercise exercise) {
-    Allowed allowed = Allowed.of(exercise, Lengths.of(exercise.minutes(8), 5, 60));
+    Allowed allowed = Allowed.of(exercise, 8, Lengths.of(exercise.minutes(8), 5, 60));
     return new Purpose(Sample.goal(), Set.of("question"), List.of(allowed)).price(allowed);
   }
 
