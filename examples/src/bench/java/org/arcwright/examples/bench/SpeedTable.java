@@ -82,6 +82,8 @@ public final class SpeedTable {
     row("150/180 proof", 2);
     row("150/480 proof", 25);
     row("1000/960 proof", 500);
+    row("150/180 options", 60);
+    row("150/480 options", 600);
     row("10000/180 composeBrief", 25);
     row("built-in/210 composeBrief", Double.NaN);
     row("built-in/75 explainClash", Double.NaN);
