@@ -28,6 +28,7 @@ import org.arcwright.cli.document.Withstood;
 import org.arcwright.cli.handout.AgendaSheet;
 import org.arcwright.cli.handout.OptionsSheet;
 import org.arcwright.cli.handout.Workshop;
+import org.arcwright.cli.words.Language;
 import org.arcwright.compose.Budget;
 import org.arcwright.compose.Composer;
 import org.arcwright.compose.Composition;
@@ -327,7 +328,7 @@ final class ComposeCommand implements Callable<Integer> {
     answer
         .sureness()
         .filter(sureness -> form() == Output.JSON)
-        .ifPresent(sureness -> terminal.err().println(sureness.sentence()));
+        .ifPresent(sureness -> terminal.err().println(sureness.sentence(Language.ENGLISH)));
     Delivery.of(
         terminal, outFile, (marks, style, width) -> document(answer, verdict, marks, style, width));
   }
@@ -342,7 +343,8 @@ final class ComposeCommand implements Callable<Integer> {
               .map(each -> WhyThisFormat.write(each, answer.brief()))
               .orElseGet(() -> json(answer, verdict));
       case MARKDOWN -> MarkdownDocument.write(answer);
-      case HTML -> pages.html(AgendaSheet.of(workshop(answer), Why.sentences(answer)));
+      case HTML ->
+          pages.html(AgendaSheet.of(workshop(answer), Why.sentences(answer, pages.language())));
     };
   }
 

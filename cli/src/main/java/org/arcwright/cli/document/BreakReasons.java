@@ -5,75 +5,66 @@ import java.util.List;
 import org.arcwright.agenda.AgendaItem;
 import org.arcwright.agenda.AgendaItem.Activity;
 import org.arcwright.agenda.AgendaItem.Pause;
+import org.arcwright.cli.words.Language;
 
 /** Says where the breaks fall, and why there. */
 final class BreakReasons {
   private final Answer answer;
+  private final Language language;
   private final List<AgendaItem> items;
   private final int longest;
-  private final List<String> sentences = new ArrayList<>();
 
-  private BreakReasons(Answer answer) {
+  private BreakReasons(Answer answer, Language language) {
     this.answer = answer;
+    this.language = language;
     this.items = answer.agenda().items();
     this.longest = answer.instance().stretch().max();
   }
 
-  static List<String> sentences(Answer answer) {
-    BreakReasons reasons = new BreakReasons(answer);
-    reasons.say();
-    return reasons.sentences;
+  static List<String> sentences(Answer answer, Language language) {
+    return new BreakReasons(answer, language).sentences();
   }
 
-  private void say() {
+  private List<String> sentences() {
     if (answer.pauses().isEmpty()) {
-      sentences.add(
-          "No break: "
-              + Words.time(answer.exerciseMinutes())
-              + " in a row stay within the "
-              + Words.time(longest)
-              + " that people work without one here.");
-      return;
+      String work = language.minutes(answer.exerciseMinutes());
+      return List.of(language.say("why.no-break", work, language.minutes(longest)));
     }
+    List<String> sentences = new ArrayList<>();
     for (int i = 1; i < items.size(); i++) {
       if (items.get(i) instanceof Pause pause) {
         sentences.add(pause.meal() ? meal(pause, i) : ordinary(pause, i));
       }
     }
+    return sentences;
   }
 
   private String meal(Pause pause, int at) {
-    return "The meal "
-        + answer.clock().said(pause.start())
-        + " falls into the time you gave for it, after "
-        + Words.time(stretch(at, -1))
-        + " of work in a row.";
+    String when = Why.at(answer, language, pause.start());
+    return language.say("why.meal", when, language.minutes(stretch(at, -1)));
   }
 
   private String ordinary(Pause pause, int at) {
     int before = stretch(at, -1);
-    String begin =
-        "The break " + answer.clock().said(pause.start()) + " comes after " + Words.time(before);
+    String when = Why.at(answer, language, pause.start());
+    String after = language.minutes(before);
     if (at + 1 < items.size() && items.get(at + 1) instanceof Activity next) {
       int without = before + Answer.minutes(next.length());
       if (without > longest) {
-        return begin
-            + ": "
-            + Words.quoted(next.title())
-            + " as well would make "
-            + Words.time(without)
-            + " in a row, and "
-            + Words.time(longest)
-            + " is the most here.";
+        return language.say(
+            "why.break.limit",
+            when,
+            after,
+            next.title(),
+            language.minutes(without),
+            language.minutes(longest));
       }
       if (items.get(at - 1) instanceof Activity last && last.format() == next.format()) {
-        return begin
-            + " and parts two pieces of work in the same format, "
-            + Words.format(next.format())
-            + ".";
+        return language.say(
+            "why.break.format", when, after, language.name("format", next.format()));
       }
     }
-    return begin + " and leaves " + Words.time(stretch(at, 1)) + " until people rest again.";
+    return language.say("why.break", when, after, language.minutes(stretch(at, 1)));
   }
 
   /** Exercise minutes in a row from an item on, forwards or backwards. */

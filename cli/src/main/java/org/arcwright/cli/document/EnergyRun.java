@@ -3,6 +3,7 @@ package org.arcwright.cli.document;
 import java.util.ArrayList;
 import java.util.List;
 import org.arcwright.agenda.AgendaItem.Activity;
+import org.arcwright.cli.words.Language;
 
 /** Says how energy runs, and where it is furthest from the curve. */
 final class EnergyRun {
@@ -13,9 +14,9 @@ final class EnergyRun {
 
   private EnergyRun() {}
 
-  static List<String> sentences(Answer answer) {
+  static List<String> sentences(Answer answer, Language language) {
     List<String> sentences = new ArrayList<>();
-    sentences.add(course(answer));
+    sentences.add(course(answer, language));
     Activity furthest = null;
     int most = 0;
     for (Activity activity : answer.agenda().activities()) {
@@ -26,12 +27,12 @@ final class EnergyRun {
       }
     }
     if (furthest != null && most >= WORTH_SAYING) {
-      sentences.add(furthest(answer, furthest));
+      sentences.add(furthest(answer, furthest, language));
     }
     return sentences;
   }
 
-  private static String course(Answer answer) {
+  private static String course(Answer answer, Language language) {
     List<Activity> activities = answer.agenda().activities();
     Activity first = activities.get(0);
     Activity last = activities.get(activities.size() - 1);
@@ -41,39 +42,31 @@ final class EnergyRun {
         liveliest = activity;
       }
     }
-    String peak =
-        liveliest.energy() == first.energy()
-            ? ""
-            : ", is liveliest "
-                + answer.clock().said(liveliest.start())
-                + " in "
-                + Words.quoted(liveliest.title())
-                + " ("
-                + Words.level(liveliest.energy())
-                + ")";
-    return "Energy starts at "
-        + Words.level(first.energy())
-        + " of 5"
-        + peak
-        + " and ends at "
-        + Words.level(last.energy())
-        + "; in all it keeps "
-        + answer.agenda().figures().energyFit()
-        + " % to the curve.";
+    String start = language.level(first.energy());
+    String end = language.level(last.energy());
+    int fit = answer.agenda().figures().energyFit();
+    return liveliest.energy() == first.energy()
+        ? language.say("why.energy", start, end, fit)
+        : language.say(
+            "why.energy.peak",
+            start,
+            end,
+            fit,
+            Why.at(answer, language, liveliest.start()),
+            liveliest.title(),
+            language.level(liveliest.energy()));
   }
 
-  private static String furthest(Answer answer, Activity activity) {
+  private static String furthest(Answer answer, Activity activity, Language language) {
     int minutes = Answer.minutes(activity.length());
     int off = off(answer, activity);
     int tenths = (Math.abs(off) + minutes / 2) / minutes;
-    return "Furthest from it is "
-        + Words.quoted(activity.title())
-        + ": "
-        + minutes
-        + " min, on average "
-        + (tenths == 10 ? "a level " : Words.level(tenths) + " levels ")
-        + (off > 0 ? "livelier" : "calmer")
-        + " than wished for.";
+    return language.say(
+        off > 0 ? "why.livelier" : "why.calmer",
+        activity.title(),
+        language.minutes(minutes),
+        tenths / 10.0,
+        language.level(tenths));
   }
 
   /** Tenths over (or, negative, under) the curve, summed over the activity's minutes. */

@@ -10,6 +10,7 @@ import org.arcwright.agenda.AgendaItem;
 import org.arcwright.agenda.AgendaItem.Activity;
 import org.arcwright.agenda.AgendaItem.Pause;
 import org.arcwright.catalog.Exercise;
+import org.arcwright.cli.words.Language;
 import org.arcwright.compose.explain.WhyThis;
 
 /** An agenda in Markdown (CommonMark with tables), fit to be sent to a client as it is. */
@@ -45,7 +46,7 @@ public final class MarkdownDocument {
     lines.add("```text");
     lines.addAll(EnergyStrip.draw(agenda, Marks.UNICODE, PICTURE_WIDTH));
     lines.add("```");
-    section("Why it is built so", Why.sentences(answer));
+    section("Why it is built so", Why.sentences(answer, Language.ENGLISH));
     answer.why().ifPresent(this::eachExercise);
     section("Take care", Care.cautions(answer));
     List<String> tools = Care.tools(answer);

@@ -1,5 +1,7 @@
 package org.arcwright.cli.document;
 
+import org.arcwright.cli.words.Language;
+
 /**
  * How sure an agenda is to end on time, where a brief was composed for that.
  *
@@ -13,35 +15,25 @@ package org.arcwright.cli.document;
 public record Sureness(
     int wanted, double onTime, int buffer, int free, boolean reached, boolean complete) {
   /** All of it in a sentence. */
-  public String sentence() {
-    return Words.untied("You asked for " + wanted + " % to end on time: " + answer());
+  public String sentence(Language language) {
+    return Words.untied(language.say("why.sure", wanted, answer(language)));
   }
 
-  private String answer() {
-    String chance = Words.chance(onTime);
-    String with = chance + " with " + Words.time(free) + " free at the close";
-    String share = " (a buffer of " + buffer + Words.tied(" %)");
+  private String answer(Language language) {
+    long percent = Math.round(100 * onTime);
+    String chance =
+        percent == 100 || percent == 0
+            ? language.say(percent == 0 ? "why.sure.hardly" : "why.sure.nearly")
+            : language.say("percent", percent);
+    String time = language.minutes(free);
     if (!reached) {
-      return (complete
-              ? "no agenda for this brief reaches that, whatever its buffer"
-              : "no agenda was found for that before the time for the search ended")
-          + "; the likeliest has "
-          + with
-          + ". Give the day more time, or be content with less.";
+      return language.say(complete ? "why.sure.never" : "why.sure.not-found", chance, time);
     }
     if (buffer == 0) {
-      return "it is "
-          + chance
-          + " without keeping any buffer, "
-          + (free == 0
-              ? "for its exercises seldom run over."
-              : "for the best agenda ends " + Words.time(free) + " before the time is up anyway.");
+      return language.say(
+          free == 0 ? "why.sure.seldom-over" : "why.sure.ends-before", chance, time);
     }
-    return "it is "
-        + with
-        + share
-        + (complete
-            ? ", and no smaller buffer is enough."
-            : "; the time for the search ended before every smaller buffer was tried.");
+    return language.say(
+        complete ? "why.sure.least" : "why.sure.perhaps-less", chance, time, buffer);
   }
 }

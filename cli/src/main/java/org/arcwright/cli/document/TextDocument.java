@@ -2,6 +2,7 @@ package org.arcwright.cli.document;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.arcwright.cli.words.Language;
 import org.arcwright.compose.explain.WhyThis;
 
 /** An agenda as text for a terminal: its picture, its rows, and why it is built so. */
@@ -43,7 +44,7 @@ public final class TextDocument {
     lines.addAll(EnergyStrip.draw(answer.agenda(), marks, width));
     lines.add("");
     lines.addAll(AgendaTable.lines(answer, marks, style, width));
-    section("Why it is built so", Why.sentences(answer));
+    section("Why it is built so", Why.sentences(answer, Language.ENGLISH));
     answer.why().ifPresent(this::eachExercise);
     section("What was given up for it", givenUp());
     section("Take care", Care.cautions(answer));

@@ -8,37 +8,36 @@ import java.util.Map;
 import org.arcwright.agenda.Agenda;
 import org.arcwright.agenda.Agenda.PhaseTitle;
 import org.arcwright.agenda.AgendaItem.Activity;
+import org.arcwright.cli.words.Language;
+import org.arcwright.cli.words.Said;
 
 /** Says how the time is split. */
 final class TimeSplit {
   private TimeSplit() {}
 
-  static List<String> sentences(Answer answer) {
-    return List.of(whole(answer), phases(answer));
+  static List<String> sentences(Answer answer, Language language) {
+    return List.of(whole(answer, language), phases(answer, language));
   }
 
-  private static String whole(Answer answer) {
+  private static String whole(Answer answer, Language language) {
     Agenda agenda = answer.agenda();
-    int percent = answer.brief().bufferPercent();
     List<String> parts = new ArrayList<>();
-    parts.add(Words.time(answer.exerciseMinutes()) + " go to the work itself");
+    parts.add(language.say("why.work", language.minutes(answer.exerciseMinutes())));
     if (answer.pauseMinutes() > 0) {
-      parts.add(Words.time(answer.pauseMinutes()) + " go to breaks");
+      parts.add(language.say("why.breaks", language.minutes(answer.pauseMinutes())));
     }
     if (!agenda.buffer().isZero()) {
       parts.add(
-          Words.time(agenda.buffer())
-              + " stay free at the close ("
-              + percent
-              + " % of the work, for what runs over)");
+          language.say("why.free", language.time(agenda.buffer()), answer.brief().bufferPercent()));
     }
     if (answer.idleMinutes() > 0) {
-      parts.add(Words.time(answer.idleMinutes()) + " are left over");
+      parts.add(language.say("why.idle", language.minutes(answer.idleMinutes())));
     }
-    return "Of " + Words.time(answer.instance().cap()) + ", " + Words.list(parts) + ".";
+    return language.say(
+        "why.whole", language.minutes(answer.instance().cap()), language.list(parts));
   }
 
-  private static String phases(Answer answer) {
+  private static String phases(Answer answer, Language language) {
     Map<String, Integer> minutes = minutesByPhase(answer.agenda());
     int work = answer.exerciseMinutes();
     List<PhaseTitle> largest = new ArrayList<>(answer.agenda().phases());
@@ -48,15 +47,17 @@ final class TimeSplit {
     List<String> parts = new ArrayList<>();
     for (PhaseTitle phase : largest) {
       int spent = minutes.getOrDefault(phase.name(), 0);
-      String share =
-          parts.isEmpty() ? " (" + (100 * spent + work / 2) / work + " % of the work)" : "";
-      parts.add(Words.quoted(phase.title()) + " with " + Words.time(spent) + share);
+      String title = language.said(Said.PHASE, phase.title());
+      String time = language.minutes(spent);
+      parts.add(
+          parts.isEmpty()
+              ? language.say("why.longest", title, time, (100 * spent + work / 2) / work)
+              : language.say("why.phase", title, time));
     }
     String longest = parts.remove(0);
-    return "The longest phase is "
-        + longest
-        + (parts.isEmpty() ? "" : "; then come " + Words.list(parts))
-        + ".";
+    return parts.isEmpty()
+        ? language.say("why.phases.one", longest)
+        : language.say("why.phases", longest, language.list(parts));
   }
 
   /** Exercise minutes for each phase, in the order of phases. */

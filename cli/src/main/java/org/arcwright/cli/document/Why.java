@@ -1,37 +1,45 @@
 package org.arcwright.cli.document;
 
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import org.arcwright.agenda.AgendaItem.Activity;
 import org.arcwright.brief.OwnItem;
 import org.arcwright.brief.Wishes;
+import org.arcwright.cli.words.Language;
 
 /** Why an agenda is built as it is, in sentences worked out from its figures. */
 public final class Why {
   private Why() {}
 
   /** The sentences, of which each has its figures from the agenda. */
-  public static List<String> sentences(Answer answer) {
-    List<String> sentences = new ArrayList<>(TimeSplit.sentences(answer));
-    answer.sureness().ifPresent(sureness -> sentences.add(sureness.sentence()));
-    sentences.addAll(BreakReasons.sentences(answer));
-    sentences.addAll(EnergyRun.sentences(answer));
-    sentences.addAll(wishes(answer));
-    sentences.addAll(CarryOver.sentences(answer));
+  public static List<String> sentences(Answer answer, Language language) {
+    List<String> sentences = new ArrayList<>(TimeSplit.sentences(answer, language));
+    answer.sureness().ifPresent(sureness -> sentences.add(sureness.sentence(language)));
+    sentences.addAll(BreakReasons.sentences(answer, language));
+    sentences.addAll(EnergyRun.sentences(answer, language));
+    sentences.addAll(wishes(answer, language));
+    sentences.addAll(CarryOver.sentences(answer, language));
     return sentences;
   }
 
-  private static List<String> wishes(Answer answer) {
+  /** A moment within a sentence: a time of day, or a time from the start. */
+  static String at(Answer answer, Language language, Duration offset) {
+    Clock clock = answer.clock();
+    return language.say(clock.ofDay() ? "why.at" : "why.from-start", clock.at(offset));
+  }
+
+  private static List<String> wishes(Answer answer, Language language) {
     List<String> kept = new ArrayList<>();
     for (Activity activity : answer.agenda().activities()) {
-      String title = Words.quoted(activity.title());
       if (isPinned(answer, activity.exercise())) {
-        kept.add(title + " starts " + answer.clock().said(activity.start()) + " as you asked");
+        String at = at(answer, language, activity.start());
+        kept.add(language.say("why.pinned", activity.title(), at));
       } else if (answer.instance().include().contains(activity.exercise())) {
-        kept.add(title + " is in");
+        kept.add(language.say("why.included", activity.title()));
       }
     }
-    return kept.isEmpty() ? List.of() : List.of("Your wishes: " + Words.list(kept) + ".");
+    return kept.isEmpty() ? List.of() : List.of(language.say("why.wishes", language.list(kept)));
   }
 
   private static boolean isPinned(Answer answer, String id) {

@@ -28,8 +28,7 @@ public final class AgendaSheet {
   /**
    * The sheet.
    *
-   * @param why sentences on why it is built so, in English; may be empty, and is left out of a
-   *     sheet in another language
+   * @param why sentences on why it is built so; may be empty
    */
   public static Sheet of(Workshop workshop, List<String> why) {
     Agenda agenda = workshop.agenda();
@@ -39,7 +38,7 @@ public final class AgendaSheet {
         new Picture(
             ArcPicture.draw(agenda, language, "arc-", Size.LARGE, agenda.cap()), List.of()));
     blocks.addAll(body(workshop));
-    if (!why.isEmpty() && language.isEnglish()) {
+    if (!why.isEmpty()) {
       blocks.add(Part.of("why", language.say("agenda.why"), points(why)));
     }
     return new Sheet(agenda.title(), language.say("agenda.kicker"), workshop.facts(), blocks);

@@ -144,6 +144,11 @@ public final class Language {
     return minutes == 0 ? say("time.hours", hours) : say("time.both", hours, minutes);
   }
 
+  /** As {@link #time}. */
+  public String minutes(int minutes) {
+    return time(Duration.ofMinutes(minutes));
+  }
+
   /** A day in full, with its weekday. */
   public String date(LocalDate day) {
     return DateTimeFormatter.ofLocalizedDate(FormatStyle.FULL).withLocale(locale).format(day);

@@ -8,6 +8,7 @@ import java.time.ZonedDateTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.arcwright.brief.Brief;
 import org.arcwright.brief.BriefBuilder;
@@ -18,6 +19,7 @@ import org.arcwright.brief.Wishes;
 import org.arcwright.catalog.Catalog;
 import org.arcwright.catalog.Format;
 import org.arcwright.catalog.Mode;
+import org.arcwright.cli.words.Language;
 import org.arcwright.compose.Budget;
 import org.arcwright.compose.Composer;
 import org.arcwright.compose.Composition.Composed;
@@ -117,20 +119,43 @@ class AnswerTest {
 
   @Test
   void breaksAreExplained() {
-    assertThat(BreakReasons.sentences(DAY))
+    assertThat(BreakReasons.sentences(DAY, Language.ENGLISH))
         .hasSameSizeAs(DAY.pauses())
         .anyMatch(sentence -> sentence.startsWith("The meal at ") && sentence.contains("time you"));
-    assertThat(BreakReasons.sentences(MORNING)).allMatch(s -> s.startsWith("The break at "));
+    assertThat(BreakReasons.sentences(MORNING, Language.ENGLISH))
+        .allMatch(s -> s.startsWith("The break at "));
   }
 
   @Test
   void wishesAreNamed() {
-    assertThat(Why.sentences(WISHED))
+    assertThat(Why.sentences(WISHED, Language.ENGLISH))
         .anyMatch(
             s ->
                 s.startsWith("Your wishes: ")
                     && s.contains("\"Premortem\" is in")
                     && s.contains("\"A talk | with *signs*\" starts at 0:30 from the start"));
+  }
+
+  @ParameterizedTest
+  @MethodSource("answers")
+  void anotherLanguageTellsTheSameFigures(Answer answer) {
+    List<String> german = Why.sentences(answer, Language.of("de").orElseThrow());
+    List<String> english = Why.sentences(answer, Language.ENGLISH);
+
+    assertThat(german).hasSameSizeAs(english).doesNotContainAnyElementsOf(english);
+    for (int i = 0; i < german.size(); i++) {
+      assertThat(figures(german.get(i)))
+          .as(german.get(i))
+          .containsExactlyInAnyOrderElementsOf(figures(english.get(i)));
+    }
+  }
+
+  private static List<String> figures(String sentence) {
+    return Pattern.compile("\\d+(?:[.,:]\\d+)?")
+        .matcher(sentence)
+        .results()
+        .map(found -> found.group().replace(',', '.'))
+        .toList();
   }
 
   @Test
