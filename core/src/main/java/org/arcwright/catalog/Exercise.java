@@ -49,7 +49,6 @@ public record Exercise(
     Care care,
     Notes notes,
     Source source) {
-
   /**
    * What can hurt, and what to do about it.
    *
@@ -173,11 +172,16 @@ public record Exercise(
       throw new InvalidValueException(
           "people", people, "\"" + title + "\" serves " + this.people + " people");
     }
-    Minutes sum = Minutes.ZERO;
+    long min = 0;
+    long typical = 0;
+    long max = 0;
     for (Step step : steps) {
-      sum = sum.plus(step.minutes().times(step.times(people, breakout)));
+      int times = step.times(people, breakout);
+      min += times * step.minutes().min().toNanos();
+      typical += times * step.minutes().typical().toNanos();
+      max += times * step.minutes().max().toNanos();
     }
-    return sum;
+    return new Minutes(Duration.ofNanos(min), Duration.ofNanos(typical), Duration.ofNanos(max));
   }
 
   /** The same exercise with other steps. */
@@ -208,16 +212,14 @@ public record Exercise(
    * The format in which {@code people} spend most of its typical time; the earlier step on ties.
    */
   public Format format(int people) {
-    Map<Format, Duration> time = new EnumMap<>(Format.class);
+    Map<Format, Long> nanos = new EnumMap<>(Format.class);
+    for (Step step : steps) {
+      long typical = step.minutes().typical().toNanos();
+      nanos.merge(step.format(), step.times(people, breakout) * typical, Long::sum);
+    }
     Format longest = steps.get(0).format();
     for (Step step : steps) {
-      Duration typical = Minutes.times(step.minutes().typical(), step.times(people, breakout));
-      time.merge(step.format(), typical, Duration::plus);
-    }
-    for (Step step : steps) {
-      if (time.getOrDefault(step.format(), Duration.ZERO)
-              .compareTo(time.getOrDefault(longest, Duration.ZERO))
-          > 0) {
+      if (nanos.getOrDefault(step.format(), 0L) > nanos.getOrDefault(longest, 0L)) {
         longest = step.format();
       }
     }

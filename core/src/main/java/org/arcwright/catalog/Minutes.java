@@ -12,9 +12,6 @@ import java.time.Duration;
 public record Minutes(Duration min, Duration typical, Duration max) {
   static final Duration DAY = Duration.ofDays(1);
 
-  /** No time at all: the start of a sum. */
-  public static final Minutes ZERO = new Minutes(Duration.ZERO, Duration.ZERO, Duration.ZERO);
-
   /** Refuses negative times and a range that is turned round. */
   public Minutes {
     if (min.isNegative() || max.compareTo(DAY) > 0) {
@@ -42,7 +39,7 @@ public record Minutes(Duration min, Duration typical, Duration max) {
   }
 
   /** Exact; {@link Duration#multipliedBy} goes through big numbers, which large catalogs feel. */
-  static Duration times(Duration duration, int times) {
+  private static Duration times(Duration duration, int times) {
     return Duration.ofSeconds(duration.getSeconds() * times, (long) duration.getNano() * times);
   }
 
