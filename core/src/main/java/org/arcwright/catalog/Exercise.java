@@ -49,6 +49,7 @@ public record Exercise(
     Care care,
     Notes notes,
     Source source) {
+
   /**
    * What can hurt, and what to do about it.
    *

@@ -40,13 +40,13 @@ final class BreakReasons {
   }
 
   private String meal(Pause pause, int at) {
-    String when = Why.at(answer, language, pause.start());
+    String when = answer.clock().said(pause.start(), language);
     return language.say("why.meal", when, language.minutes(stretch(at, -1)));
   }
 
   private String ordinary(Pause pause, int at) {
     int before = stretch(at, -1);
-    String when = Why.at(answer, language, pause.start());
+    String when = answer.clock().said(pause.start(), language);
     String after = language.minutes(before);
     if (at + 1 < items.size() && items.get(at + 1) instanceof Activity next) {
       int without = before + Answer.minutes(next.length());

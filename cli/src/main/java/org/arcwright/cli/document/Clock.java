@@ -6,6 +6,7 @@ import java.time.Month;
 import java.time.ZonedDateTime;
 import java.util.Locale;
 import java.util.Optional;
+import org.arcwright.cli.words.Language;
 
 /**
  * Times as an agenda shows them: the time of day if the start is known, else hours and minutes from
@@ -35,7 +36,12 @@ final class Clock {
 
   /** {@code at 09:05}, or {@code at 0:05 from the start}, for a sentence. */
   String said(Duration offset) {
-    return "at " + at(offset) + (ofDay() ? "" : " from the start");
+    return said(offset, Language.ENGLISH);
+  }
+
+  /** As {@link #said(Duration)}, in a language of the documents. */
+  String said(Duration offset, Language language) {
+    return language.say(ofDay() ? "why.at" : "why.from-start", at(offset));
   }
 
   /** {@code Tuesday 3 March 2026}, if the start is known. */

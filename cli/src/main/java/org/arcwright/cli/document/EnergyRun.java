@@ -52,7 +52,7 @@ final class EnergyRun {
             start,
             end,
             fit,
-            Why.at(answer, language, liveliest.start()),
+            answer.clock().said(liveliest.start(), language),
             liveliest.title(),
             language.level(liveliest.energy()));
   }

@@ -20,11 +20,7 @@ public record Sureness(
   }
 
   private String answer(Language language) {
-    long percent = Math.round(100 * onTime);
-    String chance =
-        percent == 100 || percent == 0
-            ? language.say(percent == 0 ? "why.sure.hardly" : "why.sure.nearly")
-            : language.say("percent", percent);
+    String chance = language.chance(onTime);
     String time = language.minutes(free);
     if (!reached) {
       return language.say(complete ? "why.sure.never" : "why.sure.not-found", chance, time);

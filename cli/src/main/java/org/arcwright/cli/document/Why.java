@@ -1,6 +1,5 @@
 package org.arcwright.cli.document;
 
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import org.arcwright.agenda.AgendaItem.Activity;
@@ -23,17 +22,11 @@ public final class Why {
     return sentences;
   }
 
-  /** A moment within a sentence: a time of day, or a time from the start. */
-  static String at(Answer answer, Language language, Duration offset) {
-    Clock clock = answer.clock();
-    return language.say(clock.ofDay() ? "why.at" : "why.from-start", clock.at(offset));
-  }
-
   private static List<String> wishes(Answer answer, Language language) {
     List<String> kept = new ArrayList<>();
     for (Activity activity : answer.agenda().activities()) {
       if (isPinned(answer, activity.exercise())) {
-        String at = at(answer, language, activity.start());
+        String at = answer.clock().said(activity.start(), language);
         kept.add(language.say("why.pinned", activity.title(), at));
       } else if (answer.instance().include().contains(activity.exercise())) {
         kept.add(language.say("why.included", activity.title()));

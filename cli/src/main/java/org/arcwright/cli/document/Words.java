@@ -6,6 +6,7 @@ import org.arcwright.agenda.AgendaItem.Activity;
 import org.arcwright.catalog.Format;
 import org.arcwright.catalog.Kind;
 import org.arcwright.catalog.Mode;
+import org.arcwright.cli.words.Language;
 
 /** Small phrases that every document says in the same way. */
 final class Words {
@@ -44,11 +45,7 @@ final class Words {
 
   /** {@code 93 %}; {@code over 99 %} and {@code under 1 %}, for nothing is certain. */
   static String chance(double chance) {
-    long percent = Math.round(100 * chance);
-    if (percent == 100 || percent == 0) {
-      return (percent == 0 ? "under" + TIE + "1" : "over" + TIE + "99") + TIE + "%";
-    }
-    return percent + TIE + "%";
+    return Language.ENGLISH.chance(chance);
   }
 
   /** {@code one break}, {@code 12 breaks}. */

@@ -149,6 +149,14 @@ public final class Language {
     return time(Duration.ofMinutes(minutes));
   }
 
+  /** {@code 93 %}; {@code over 99 %} and {@code under 1 %}, for nothing is certain. */
+  public String chance(double chance) {
+    long percent = Math.round(100 * chance);
+    return percent == 0 || percent == 100
+        ? say(percent == 0 ? "chance.hardly" : "chance.nearly")
+        : say("percent", percent);
+  }
+
   /** A day in full, with its weekday. */
   public String date(LocalDate day) {
     return DateTimeFormatter.ofLocalizedDate(FormatStyle.FULL).withLocale(locale).format(day);
