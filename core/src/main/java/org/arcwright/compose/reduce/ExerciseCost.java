@@ -79,13 +79,11 @@ final class ExerciseCost {
     if (usedLastTime.contains(exercise.id())) {
       tally.add(ExchangeRates.USED_LAST_TIME, "used last time");
     }
-    if (introductions(allowed) > 0) {
-      tally.add(
-          introductions(allowed),
-          acquaintance == Acquaintance.STRANGERS
-              ? "a warm-up that leaves strangers strangers"
-              : "introductions among people who know each other");
-    }
+    tally.add(
+        introductions(allowed),
+        acquaintance == Acquaintance.STRANGERS
+            ? "a warm-up that leaves strangers strangers"
+            : "introductions among people who know each other");
     tally.add(groupsOutOfSight(exercise), "more small groups than can be looked after");
   }
 

@@ -33,7 +33,7 @@ final class Reach {
         }
       }
       waiting = still;
-    } while (!waiting.isEmpty() && waiting.size() < before);
+    } while (waiting.size() < before);
     Map<String, String> missing = new TreeMap<>();
     for (Allowed exercise : waiting) {
       String product = missing(exercise, products);

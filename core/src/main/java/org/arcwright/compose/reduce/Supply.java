@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import org.arcwright.compose.instance.Instance.Candidate;
 
@@ -57,7 +58,7 @@ final class Supply {
       if (chosen.stream().noneMatch(candidate -> candidate.yields().contains(product))) {
         shelves(kinds).stream()
             .map(shelf -> shelf.yielding.get(product))
-            .filter(candidate -> candidate != null)
+            .filter(Objects::nonNull)
             .reduce(Supply::shorter)
             .ifPresent(chosen::add);
       }
@@ -66,12 +67,23 @@ final class Supply {
     int missing = fewest - chosen.size();
     for (int cell = 0; missing > 0 && cell < cells(kinds); cell++) {
       for (Shelf shelf : shelves(kinds)) {
-        int taken = Math.min(missing, shelf.shortest[cell]);
+        int taken = Math.min(missing, shelf.shortest[cell] - among(chosen, shelf, cell));
         minutes += taken * cell * grid;
         missing -= taken;
       }
     }
     return minutes;
+  }
+
+  /** How many of the chosen ones a shelf counts under that length. */
+  private int among(List<Candidate> chosen, Shelf shelf, int cell) {
+    int among = 0;
+    for (Candidate candidate : chosen) {
+      if (shortest(candidate) / grid == cell && shelves.get(candidate.kind()) == shelf) {
+        among++;
+      }
+    }
+    return among;
   }
 
   /** Minutes that {@code most} exercises can fill at the most. */

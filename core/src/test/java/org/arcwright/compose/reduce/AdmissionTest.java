@@ -100,6 +100,12 @@ class AdmissionTest {
   }
 
   @Test
+  void as_long_as_the_time_at_hand_or_the_longest_stretch_is_short_enough() {
+    assertThat(reduce(brief(30), lasting(30)).instance().candidateIds()).contains("odd");
+    assertThat(reduce(brief(240), lasting(60)).instance().candidateIds()).contains("odd");
+  }
+
+  @Test
   void left_out_by_the_brief() {
     Wishes wishes = new Wishes(Set.of(), Set.of("odd"), List.of(), Set.of());
 
@@ -130,12 +136,21 @@ class AdmissionTest {
                     .needs("decision")
                     .build()));
 
-    Map<String, String> leftOut =
-        Reducer.reduce(brief(90).build(), withoutFeedback, () -> false).leftOut();
+    Reduction reduction = Reducer.reduce(brief(90).build(), withoutFeedback, () -> false);
+    Map<String, String> leftOut = reduction.leftOut();
 
+    assertThat(reduction.instance().candidates()).isEmpty();
     assertThat(leftOut).containsEntry("odd", "needs what nothing here leaves: the feedback");
     assertThat(leftOut).containsEntry("next", "needs what nothing here leaves: the shortlist");
     assertThat(leftOut).containsEntry("circle", "needs what nothing here leaves: the decision");
+  }
+
+  @Test
+  void what_is_missing_is_called_by_its_title() {
+    Catalog withoutIdeas = Sample.only(List.of(odd().needs("idea-pool").build()));
+
+    assertThat(Reducer.reduce(brief(90).build(), withoutIdeas, () -> false).leftOut())
+        .containsEntry("odd", "needs what nothing here leaves: the idea pool");
   }
 
   @Test
@@ -157,6 +172,10 @@ class AdmissionTest {
             reduce(brief, SampleExercise.of("odd", Kind.DIVERGENT, 61, 70, 80, "arrival").build())
                 .leftOut())
         .doesNotContainKey("odd");
+  }
+
+  private static Exercise lasting(int minutes) {
+    return SampleExercise.of("odd", Kind.DIVERGENT, minutes, minutes, minutes, "idea-pool").build();
   }
 
   private static SampleExercise odd() {

@@ -134,6 +134,35 @@ class AgendaBuilderTest {
   }
 
   @Test
+  void a_meal_may_begin_at_the_ends_of_its_window_and_not_a_cell_later() {
+    Meal lunch = new Meal(minutes(60), minutes(120), minutes(45));
+    Reduction day = reduce(brief(240).meal(lunch));
+
+    for (int start = 55; start <= 125; start += 5) {
+      assertThat(AgendaBuilder.build(day, List.of(new Item.Pause(start, 45))).items())
+          .containsExactly(
+              new AgendaItem.Pause(minutes(start), minutes(45), 60 <= start && start <= 120));
+    }
+  }
+
+  @Test
+  void each_own_item_is_read_as_itself() {
+    Agenda agenda =
+        AgendaBuilder.build(
+            reduce(brief(95).ownItem(own("greeting")).ownItem(own("talk"))),
+            List.of(new Item.Activity("talk", 1, 0, 20), new Item.Activity("greeting", 1, 20, 20)));
+
+    assertThat(agenda.activities())
+        .extracting(AgendaItem.Activity::title)
+        .containsExactly("The talk", "The greeting");
+  }
+
+  private static OwnItem own(String id) {
+    return new OwnItem(
+        id, "The " + id, minutes(20), Optional.empty(), Optional.empty(), 2, Format.PLENARY);
+  }
+
+  @Test
   void only_the_first_of_two_breaks_alike_is_the_meal() {
     Meal snack = new Meal(minutes(30), minutes(120), minutes(10));
     List<Item> items =
@@ -200,6 +229,9 @@ class AgendaBuilderTest {
             () -> AgendaBuilder.build(reduction, List.of(new Item.Activity("dots", 9, 0, 15))))
         .isInstanceOf(InvalidValueException.class)
         .hasMessage("phase is 9: the arc's phases are numbered 0 to 4");
+    assertThatThrownBy(
+            () -> AgendaBuilder.build(reduction, List.of(new Item.Activity("dots", 5, 0, 15))))
+        .hasMessage("phase is 5: the arc's phases are numbered 0 to 4");
   }
 
   @Test

@@ -7,9 +7,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import org.arcwright.brief.Brief;
+import org.arcwright.brief.Rhythm;
+import org.arcwright.catalog.Catalog;
 import org.arcwright.catalog.Exercise;
+import org.arcwright.catalog.Goal;
 import org.arcwright.catalog.Kind;
 import org.arcwright.catalog.Mode;
+import org.arcwright.catalog.Phase;
 import org.arcwright.compose.check.Checker;
 import org.arcwright.compose.instance.Instance;
 import org.arcwright.compose.instance.Instance.Bounds;
@@ -22,6 +28,8 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class ArcTest {
+  private static final Rhythm LONG_STRETCHES =
+      new Rhythm(Sample.minutes(30), Sample.minutes(120), Sample.minutes(10));
 
   /** 180 minutes remote leave 139 for exercises. */
   @Test
@@ -34,6 +42,16 @@ class ArcTest {
     assertThat(phase(reduction, "narrow").target()).isEqualTo(35); // 34.75
     assertThat(phase(reduction, "explore").count()).isEqualTo(new Bounds(1, 3));
     assertThat(phase(reduction, "explore").yields()).containsExactly("idea-pool");
+  }
+
+  /** A hundred minutes, no breaks, no buffer: a share in per cent is its minutes. */
+  @Test
+  void a_share_that_meets_the_grid_is_not_rounded() {
+    Reduction reduction = reduce(brief(100).bufferPercent(0).rhythm(LONG_STRETCHES));
+
+    assertThat(phase(reduction, "explore").minutes()).isEqualTo(new Bounds(25, 45));
+    assertThat(phase(reduction, "narrow").minutes()).isEqualTo(new Bounds(15, 35));
+    assertThat(phase(reduction, "explore").target()).isEqualTo(35);
   }
 
   /** 60 minutes leave 52; a tenth of it would be 5, but no reflection takes under 20. */
@@ -81,6 +99,36 @@ class ArcTest {
 
     assertThat(phase(reduction, "explore").minutes().min()).isEqualTo(10);
     assertThat(solve(reduction.instance()).status()).isEqualTo(Solution.Status.OPTIMAL);
+  }
+
+  /** Its exercises take ten minutes at the least and 65 together at the most. */
+  @Test
+  void shares_that_just_fill_the_time_stand() {
+    assertThat(halves(50)).extracting(phase -> phase.minutes().min()).containsExactly(50, 50);
+    assertThat(halves(55)).extracting(phase -> phase.minutes().min()).containsExactly(10, 10);
+  }
+
+  /** Two phases that each ask for so many per cent of a hundred minutes. */
+  private static List<Instance.Phase> halves(int percent) {
+    Phase.Share share = new Phase.Share(percent, percent, percent);
+    Goal goal =
+        new Goal(
+            "halves",
+            "Halves",
+            "To share the time.",
+            Set.of(),
+            Set.of(),
+            List.of(
+                new Phase("one", "One", Set.of(Kind.DIVERGENT), 1, 9, share, Set.of()),
+                new Phase("other", "Other", Set.of(Kind.DIVERGENT), 1, 9, share, Set.of())));
+    Catalog catalog =
+        Catalog.of(Sample.products(), Sample.tools(), Sample.exercises(), List.of(goal));
+    Brief brief =
+        Brief.builder("Halves", "halves", Mode.REMOTE, 8, Sample.minutes(100))
+            .bufferPercent(0)
+            .rhythm(LONG_STRETCHES)
+            .build();
+    return Reducer.reduce(brief, catalog, () -> false).instance().phases();
   }
 
   @ParameterizedTest

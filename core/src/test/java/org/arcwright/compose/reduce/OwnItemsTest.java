@@ -8,6 +8,8 @@ import static org.arcwright.compose.reduce.Sample.reduce;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.arcwright.brief.Moment;
@@ -71,6 +73,56 @@ class OwnItemsTest {
     assertThat(phase(reduction, "explore").target()).isEqualTo(26);
   }
 
+  /** Of 120 minutes the phases should end at 14, 56, 86, 108 and 120. */
+  @Test
+  void are_expected_in_the_phase_that_should_run_at_their_time() {
+    assertThat(expectedAt(0)).isEqualTo("open");
+    assertThat(expectedAt(13)).isEqualTo("open");
+    assertThat(expectedAt(14)).isEqualTo("explore");
+    assertThat(expectedAt(85)).isEqualTo("narrow");
+    assertThat(expectedAt(86)).isEqualTo("decide");
+    assertThat(expectedAt(108)).isEqualTo("close");
+    assertThat(expectedAt(119)).isEqualTo("close");
+  }
+
+  @Test
+  void without_phase_and_time_are_expected_in_the_middle() {
+    assertThat(longestPhase(reduce(brief(120).ownItem(talk(20, null, null))))).isEqualTo("narrow");
+  }
+
+  /** On a grid of five minutes 93 are 90, so the talk would begin when all is over. */
+  @Test
+  void at_the_very_end_are_expected_in_the_last_phase() {
+    assertThat(longestPhase(reduce(brief(93).ownItem(talk(20, null, 90))))).isEqualTo("close");
+  }
+
+  @Test
+  void are_each_expected_at_their_own_time() {
+    OwnItem greeting =
+        new OwnItem(
+            "a-greeting",
+            "The sponsor greets",
+            minutes(5),
+            Optional.empty(),
+            Optional.of(new Moment.After(minutes(0))),
+            2,
+            Format.PLENARY);
+    Reduction reduction = reduce(brief(120).ownItem(greeting).ownItem(talk(20, null, 110)));
+
+    // 95 - 25 minutes are shared out, 12 and 10 per cent of them
+    assertThat(phase(reduction, "open").target()).isEqualTo(8 + 5);
+    assertThat(phase(reduction, "close").target()).isEqualTo(7 + 20);
+    assertThat(reduction.instance().candidates()).extracting(Candidate::id).isSorted();
+  }
+
+  @Test
+  void may_fill_a_whole_stretch() {
+    Reduction reduction = reduce(brief(240).ownItem(talk(60, null, null)));
+
+    assertThat(candidate(reduction, "talk").lengths()).containsExactly(60);
+    assertThat(reduction.leftOut()).doesNotContainKey("talk");
+  }
+
   @Test
   void appear_in_the_agenda_at_their_time() {
     Instance instance = reduce(brief(120).ownItem(talk(20, null, 70))).instance();
@@ -112,6 +164,17 @@ class OwnItemsTest {
     assertThatThrownBy(() -> reduce(brief(120).ownItem(dots)))
         .isInstanceOf(InvalidValueException.class)
         .hasMessage("own-items is dots: the catalog has an exercise of that id; choose another");
+  }
+
+  private static String expectedAt(int minute) {
+    return longestPhase(reduce(brief(120).ownItem(talk(20, null, minute))));
+  }
+
+  /** With twenty minutes more, any phase should be longer than all others of this brief. */
+  private static String longestPhase(Reduction reduction) {
+    return Collections.max(
+            reduction.instance().phases(), Comparator.comparingInt(Instance.Phase::target))
+        .name();
   }
 
   private static OwnItem talk(int length, String phase, Integer at) {

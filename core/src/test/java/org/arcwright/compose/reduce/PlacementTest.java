@@ -1,5 +1,6 @@
 package org.arcwright.compose.reduce;
 
+import static org.arcwright.compose.reduce.Sample.allowed;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
@@ -20,7 +21,7 @@ class PlacementTest {
           phase("decide", Set.of(Kind.CONVERGENT, Kind.DECISION), "decision"),
           phase("close", Set.of(Kind.REFLECTION), "takeaways"));
   private static final Exercise MATRIX =
-      exercise("matrix", Kind.DECISION, "decision").needs("options").build();
+      exercise("matrix", Kind.DECISION, "decision").needs("options", "question", "items").build();
 
   @Test
   void where_they_leave_what_a_phase_must_leave() {
@@ -37,6 +38,38 @@ class PlacementTest {
   void sorted_and_measured_is_before_anything_is_picked() {
     assertThat(phases(exercise("clusters", Kind.CONVERGENT, "themes"))).containsExactly("ideas");
     assertThat(phases(exercise("measures", Kind.CONVERGENT, "criteria"))).containsExactly("ideas");
+  }
+
+  @Test
+  void where_they_go_on_from_what_the_phase_must_leave() {
+    assertThat(phases(exercise("plan", Kind.CONVERGENT, "actions").needs("decision")))
+        .containsExactly("decide");
+    assertThat(phases(exercise("walk", Kind.CONVERGENT, "actions").needs("causes")))
+        .containsExactly("look", "causes", "ideas", "decide");
+  }
+
+  @Test
+  void what_exists_beforehand_or_is_just_any_list_calls_for_no_place() {
+    assertThat(phases(exercise("reword", Kind.CONVERGENT, "question")))
+        .containsExactly("look", "causes", "ideas", "decide");
+    assertThat(phases(exercise("listing", Kind.CONVERGENT, "items")))
+        .containsExactly("look", "causes", "ideas", "decide");
+  }
+
+  @Test
+  void an_exercise_that_may_not_stand_wherever_its_kind_may_is_of_a_kind_of_its_own() {
+    Allowed both =
+        allowed(SampleExercise.of("both", Kind.CONVERGENT, 5, 5, 5, "causes", "decision").build());
+    Allowed chat = allowed(exercise("chat", Kind.CONVERGENT, "introductions").build());
+    Placement placement = new Placement(ARC, Set.of(), List.of(both, chat));
+
+    assertThat(placement.kind(both)).isEqualTo("convergent/causes+decide");
+    assertThat(placement.kind(chat)).isEqualTo("convergent");
+    assertThat(placement.kinds(0)).containsExactlyInAnyOrder("reflection", "convergent");
+    assertThat(placement.kinds(1))
+        .containsExactlyInAnyOrder("divergent", "convergent", "convergent/causes+decide");
+    assertThat(placement.kinds(3))
+        .containsExactlyInAnyOrder("convergent", "decision", "convergent/causes+decide");
   }
 
   @Test
@@ -62,10 +95,6 @@ class PlacementTest {
       }
     }
     return phases;
-  }
-
-  private static Allowed allowed(Exercise exercise) {
-    return Allowed.of(exercise, 8, Lengths.of(exercise.minutes(8), 5, 60));
   }
 
   private static SampleExercise exercise(String id, Kind kind, String yields) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.arcwright.catalog.Exercise;
+import org.arcwright.catalog.Goal;
 import org.arcwright.catalog.Kind;
 import org.junit.jupiter.api.Test;
 
@@ -64,6 +65,16 @@ class PurposeTest {
   }
 
   @Test
+  void criteria_are_of_no_use_where_nothing_is_chosen() {
+    Exercise measures = SampleExercise.of("measures", Kind.DIVERGENT, 5, 5, 5, "criteria").build();
+    Goal gathering = ShortArc.catalog().goal(ShortArc.GOAL).orElseThrow();
+
+    assertThat(price(gathering, measures)).isEqualTo(ExchangeRates.BESIDE_THE_POINT);
+    assertThat(price(gathering, divergent("clusters", "themes")))
+        .isEqualTo(ExchangeRates.NOT_ASKED_FOR);
+  }
+
+  @Test
   void another_matter_is_beside_the_point_even_if_it_leaves_a_list_too() {
     Exercise dots =
         SampleExercise.of("dots", Kind.CONVERGENT, 5, 5, 5, "shortlist").needs("items").build();
@@ -74,13 +85,14 @@ class PurposeTest {
   @Test
   void what_exists_beforehand_need_not_be_made_again() {
     assertThat(serving(REPHRASING, WISHES)).containsExactly(WISHES);
+
+    Allowed ideas = Sample.allowed(IDEAS);
+    Purpose purpose = new Purpose(Sample.goal(), Set.of("idea-pool"), List.of(ideas));
+    assertThat(purpose.price(ideas)).isEqualTo(ExchangeRates.BESIDE_THE_POINT);
   }
 
   private static List<Exercise> serving(Exercise... exercises) {
-    List<Allowed> allowed =
-        Stream.of(exercises)
-            .map(exercise -> Allowed.of(exercise, 8, Lengths.of(exercise.minutes(8), 5, 60)))
-            .toList();
+    List<Allowed> allowed = Stream.of(exercises).map(Sample::allowed).toList();
     Purpose purpose = new Purpose(Sample.goal(), Set.of("question"), allowed);
     return allowed.stream()
         .filter(exercise -> purpose.price(exercise) == 0)
@@ -89,8 +101,12 @@ class PurposeTest {
   }
 
   private static int price(Exercise exercise) {
-    Allowed allowed = Allowed.of(exercise, 8, Lengths.of(exercise.minutes(8), 5, 60));
-    return new Purpose(Sample.goal(), Set.of("question"), List.of(allowed)).price(allowed);
+    return price(Sample.goal(), exercise);
+  }
+
+  private static int price(Goal goal, Exercise exercise) {
+    Allowed allowed = Sample.allowed(exercise);
+    return new Purpose(goal, Set.of("question"), List.of(allowed)).price(allowed);
   }
 
   private static Exercise divergent(String id, String... yields) {

@@ -20,6 +20,7 @@ import org.arcwright.brief.BriefBuilder;
 import org.arcwright.brief.EnergyCurve;
 import org.arcwright.brief.Moment;
 import org.arcwright.brief.Wishes;
+import org.arcwright.catalog.Catalog;
 import org.arcwright.catalog.Exercise;
 import org.arcwright.catalog.Format;
 import org.arcwright.catalog.InvalidValueException;
@@ -134,6 +135,24 @@ class ReducerTest {
     assertThat(stopped.complete()).isFalse();
     assertThat(stopped.instance().candidates()).isEmpty();
     assertThat(reduce(brief(90)).complete()).isTrue();
+  }
+
+  /** A catalog of any size can be left at once, and half a catalog is not composed from. */
+  @Test
+  void whenever_work_stops_nothing_is_half_read() {
+    Catalog large = Sample.only(Crowd.exercises(600));
+    AtomicInteger asked = new AtomicInteger();
+    Reducer.reduce(brief(90).build(), large, () -> asked.incrementAndGet() < 0);
+    assertThat(asked).as("once for 256 exercises, which are gone through twice").hasValue(3 + 3);
+
+    for (int last = 1; last <= 6; last++) {
+      AtomicInteger left = new AtomicInteger(last);
+      Reduction stopped =
+          Reducer.reduce(brief(90).build(), large, () -> left.decrementAndGet() == 0);
+
+      assertThat(stopped.complete()).as("stopped at question %d", last).isFalse();
+      assertThat(stopped.instance().candidates()).isEmpty();
+    }
   }
 
   @Nested

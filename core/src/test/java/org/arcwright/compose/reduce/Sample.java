@@ -128,6 +128,11 @@ public final class Sample {
     return Reducer.reduce(brief.build(), catalog(more), () -> false);
   }
 
+  /** An exercise as eight people have it, on a grid of five minutes and in stretches of an hour. */
+  static Allowed allowed(Exercise exercise) {
+    return Allowed.of(exercise, 8, Lengths.of(exercise.minutes(8), 5, 60));
+  }
+
   public static Candidate candidate(Reduction reduction, String id) {
     return reduction.instance().candidates().stream()
         .filter(candidate -> candidate.id().equals(id))

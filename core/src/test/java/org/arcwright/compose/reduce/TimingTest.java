@@ -67,6 +67,13 @@ class TimingTest {
     }
 
     @Test
+    void may_be_a_minute_for_stretches_of_62() {
+      assertThat(of(pinned(brief(180), 67).rhythm(rhythm(30, 62, 10))).grid()).isEqualTo(1);
+      assertThatThrownBy(() -> of(pinned(brief(180), 67).rhythm(rhythm(30, 63, 10))))
+          .isInstanceOf(InvalidValueException.class);
+    }
+
+    @Test
     void is_refused_by_the_minute_for_long_stretches() {
       assertThatThrownBy(
               () ->

@@ -15,6 +15,7 @@ class WorkingTimeTest {
   @ParameterizedTest
   @CsvSource({
     "60, 52", // 60 / 1.15, within 54
+    "63, 54", // 63 / 1.15 fill the 54 to the minute
     "90, 69", // without a break 78, over 54; with one 80 / 1.15
     "120, 95", // one break
     "180, 139", // two
