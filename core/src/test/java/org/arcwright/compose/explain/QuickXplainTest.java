@@ -58,7 +58,9 @@ class QuickXplainTest {
 
     assertThat(found).containsExactlyInAnyOrderElementsOf(culprits);
     double most = 2 * k * Math.log((double) n / k) / Math.log(2) + 2 * k;
-    assertThat(asked[0]).as("and one whether anything has to be asked").isLessThanOrEqualTo((int) most + 1);
+    assertThat(asked[0])
+        .as("and one whether anything has to be asked")
+        .isLessThanOrEqualTo((int) most + 1);
   }
 
   @Test

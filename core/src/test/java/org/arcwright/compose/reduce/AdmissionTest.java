@@ -129,6 +129,7 @@ class AdmissionTest {
         Sample.only(
             List.of(
                 needy,
+                SampleExercise.of("chat", Kind.CONVERGENT, 5, 5, 5, "introductions").build(),
                 SampleExercise.of("next", Kind.CONVERGENT, 5, 5, 5, "decision")
                     .needs("shortlist")
                     .build(),
@@ -139,7 +140,7 @@ class AdmissionTest {
     Reduction reduction = Reducer.reduce(brief(90).build(), withoutFeedback, () -> false);
     Map<String, String> leftOut = reduction.leftOut();
 
-    assertThat(reduction.instance().candidates()).isEmpty();
+    assertThat(reduction.instance().candidateIds()).containsExactly("chat");
     assertThat(leftOut).containsEntry("odd", "needs what nothing here leaves: the feedback");
     assertThat(leftOut).containsEntry("next", "needs what nothing here leaves: the shortlist");
     assertThat(leftOut).containsEntry("circle", "needs what nothing here leaves: the decision");
