@@ -8,10 +8,10 @@ import java.util.List;
  * built: for each length in cells, price and candidate in one long, which sorts them.
  */
 final class Alike {
-  private static final int AWAITED = ModelBuilder.AWAITED;
+  private static final int FOLLOWED = ModelBuilder.DUE;
 
   /** Formats are fewer than candidates. */
-  private static final int SHIFT = Integer.SIZE + 2 * AWAITED;
+  private static final int SHIFT = Integer.SIZE + 2 * FOLLOWED;
 
   private final Peers.Key key;
   private long[][] entries = {};
@@ -44,7 +44,7 @@ final class Alike {
   void addPeers(List<Peers> all, long[] awaited) {
     long gain = Stage.gather(key.yields(), awaited);
     long need = Stage.gather(key.needs(), awaited);
-    long rest = ((long) key.format() << AWAITED | gain) << AWAITED | need;
+    long rest = ((long) key.format() << FOLLOWED | gain) << FOLLOWED | need;
     for (int length = 0; length < entries.length; length++) {
       int size = sizes[length];
       if (size > 0) {

@@ -27,7 +27,6 @@ final class Model {
   final Stage[] outline;
 
   final String[] ids;
-  final long initial;
 
   /** Energies that candidates have, in tenths. */
   final int[] energyLevels;
@@ -65,8 +64,8 @@ final class Model {
   private final long energyPerCell;
   private final int[][] prefixes;
 
-  Model(ModelBuilder builder) {
-    Instance instance = builder.instance;
+  Model(Facts facts, Stage[] stages) {
+    Instance instance = facts.instance;
     this.grid = instance.grid();
     this.cells = instance.cells();
     this.longestStretch = instance.stretch().max() / grid;
@@ -76,18 +75,17 @@ final class Model {
     this.mealFrom = meals.stream().mapToInt(meal -> meal.from() / grid).toArray();
     this.mealTo = meals.stream().mapToInt(meal -> meal.to() / grid).toArray();
     this.mealCells = meals.stream().mapToInt(meal -> meal.minutes() / grid).toArray();
-    this.stages = builder.stages;
+    this.stages = stages;
     this.outline = Arrays.stream(stages).map(Stage::outline).toArray(Stage[]::new);
-    this.ids = builder.ids;
-    this.initial = builder.initial;
-    this.nextPin = builder.nextPin;
-    this.pinAt = builder.pinAt;
-    this.lastPin = builder.lastPin;
-    this.neighbours = builder.neighbours;
-    this.atMost = builder.atMost;
-    this.shift = builder.shift;
-    this.energyLevels = builder.energyLevels;
-    this.energySum = builder.energySum;
+    this.ids = facts.ids;
+    this.nextPin = facts.pins.next;
+    this.pinAt = facts.pins.at;
+    this.lastPin = facts.pins.last;
+    this.neighbours = facts.neighbours;
+    this.atMost = facts.atMost;
+    this.shift = facts.shift;
+    this.energyLevels = facts.energyLevels;
+    this.energySum = facts.energySum;
     Instance.Weights weights = instance.weights();
     this.energyPerCell = (long) weights.energy() * grid;
     this.monotony = pack(weights.monotony());

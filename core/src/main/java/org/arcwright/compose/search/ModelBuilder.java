@@ -2,102 +2,32 @@ package org.arcwright.compose.search;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.BitSet;
 import java.util.Collection;
 import java.util.HashMap;
-import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Stream;
 import org.arcwright.compose.instance.Instance;
 import org.arcwright.compose.instance.Instance.Candidate;
 
 /**
- * Compiles an instance into a {@link Model}: drops candidates whose needs can never exist by their
- * phase (a fixpoint), turns includes into products due at the last phase where they can stand, pins
- * into fixed starts, and candidates alike but for their price into {@link Peers}. Time is linear in
- * the candidates but for sorting peers by price.
+ * Makes a {@link Model} of an instance's {@link Facts}: groups the candidates of each phase that
+ * are alike but for their price into {@link Peers}, and chooses the products that the bound
+ * follows. Time is linear in the candidates but for sorting peers by price.
  */
 final class ModelBuilder {
-  /** Most product bits that the bound follows in one phase. */
+  /** Most product bits that the bound follows in one phase, if no more are due. */
   static final int AWAITED = 3;
 
-  static final String TOO_LARGE =
-      "an agenda could cost too much to add up; divide all costs and weights by the same number";
+  /** Most product bits that the bound follows in one phase. */
+  static final int DUE = 6;
 
-  final Instance instance;
-  final int grid;
-  final int cells;
-  final String[] ids;
-  Stage[] stages = new Stage[0];
-  long initial;
-  final int[] nextPin;
-  final int[] pinAt;
-  int lastPin = -1;
-  int shift;
-  int[] energyLevels = new int[0];
-  int[][] energySum = new int[0][];
-  final Neighbours neighbours;
-  final List<AtMost> atMost;
-
+  private final Facts facts;
   private final Work work;
-  private final int phases;
-  private final Map<String, Long> bits = new HashMap<>();
-  private final long[] needs;
-  private final long[] yields;
-  private final int[] kind;
-  private final int[] format;
-  private final int[] energy;
-  private final BitSet[] kindsOf;
-  private final long[] due;
-  private final int[] pinOf;
 
-  /** Candidates by id; empty if nothing names any. */
-  private final Map<String, Integer> numbers;
-
-  private ModelBuilder(Instance instance, Work work) {
-    this.instance = instance;
+  private ModelBuilder(Facts facts, Work work) {
+    this.facts = facts;
     this.work = work;
-    this.grid = instance.grid();
-    this.cells = instance.cells();
-    this.phases = instance.phases().size();
-    int count = instance.candidates().size();
-    this.ids = new String[count];
-    this.needs = new long[count];
-    this.yields = new long[count];
-    this.kind = new int[count];
-    this.format = new int[count];
-    this.energy = new int[count];
-    this.pinOf = new int[count];
-    this.kindsOf = Stream.generate(BitSet::new).limit(phases).toArray(BitSet[]::new);
-    this.due = new long[phases];
-    this.nextPin = new int[cells + 1];
-    this.pinAt = new int[cells + 1];
-    for (int i = 0; i < count; i++) {
-      ids[i] = instance.candidates().get(i).id();
-    }
-    this.numbers = numbers(instance);
-    this.neighbours = Neighbours.of(instance.rules().apart(), numbers, count);
-    this.atMost =
-        instance.rules().atMost().stream()
-            .map(rule -> AtMost.of(rule, numbers))
-            .filter(rule -> rule.matters(cells))
-            .toList();
-  }
-
-  private static Map<String, Integer> numbers(Instance instance) {
-    Map<String, Integer> numbers = new HashMap<>();
-    if (!instance.pins().isEmpty()
-        || !instance.include().isEmpty()
-        || !instance.rules().equals(Instance.Rules.NONE)) {
-      for (Candidate candidate : instance.candidates()) {
-        numbers.put(candidate.id(), numbers.size());
-      }
-    }
-    return numbers;
   }
 
   /**
@@ -106,276 +36,88 @@ final class ModelBuilder {
    * @throws Work.Stopped if the limit is reached
    */
   static Optional<Model> build(Instance instance, Work work) {
-    return new ModelBuilder(instance, work).build();
+    return Facts.of(instance, work).flatMap(facts -> build(facts, work));
   }
 
-  private Optional<Model> build() {
-    for (Instance.Phase phase : instance.phases()) {
-      if (phase.count().min() > phase.count().max()
-          || phase.minutes().min() > phase.minutes().max()) {
-        return Optional.empty();
-      }
-    }
-    readCandidates();
-    if (!readPins() || !readProducts()) {
-      return Optional.empty();
-    }
-    long[] possible = possibleProducts();
-    if (!placeIncludes(possible)) {
-      return Optional.empty();
-    }
-    possible = possibleProducts();
-    for (int p = 0; p < phases; p++) {
-      if ((due[p] & ~possible[p]) != 0) {
-        return Optional.empty();
-      }
-    }
-    sumEnergies();
-    shift = 32 + bitsFor(mostItems());
-    buildStages(possible);
+  /** The same from what is known already. */
+  static Optional<Model> build(Facts facts, Work work) {
+    Stage[] stages = new ModelBuilder(facts, work).stages();
     return Arrays.stream(stages).anyMatch(Stage::impossible)
         ? Optional.empty()
-        : Optional.of(new Model(this));
+        : Optional.of(new Model(facts, stages));
   }
 
-  private void readCandidates() {
-    Map<String, Integer> kinds = new HashMap<>();
-    for (int p = 0; p < phases; p++) {
-      for (String name : instance.phases().get(p).kinds()) {
-        kindsOf[p].set(kinds.computeIfAbsent(name, key -> kinds.size()));
-      }
-    }
-    Map<String, Integer> formats = new HashMap<>();
-    boolean monotony =
-        instance.weights().monotony() > 0 || instance.weights().monotonyAcrossBreak() > 0;
-    Map<Integer, Integer> energies = new LinkedHashMap<>();
-    for (int i = 0; i < ids.length; i++) {
-      Candidate candidate = instance.candidates().get(i);
-      kind[i] = kinds.getOrDefault(candidate.kind(), -1);
-      format[i] = monotony ? formats.computeIfAbsent(candidate.format(), key -> formats.size()) : 0;
-      energy[i] = energies.computeIfAbsent(candidate.energy(), key -> energies.size());
-    }
-    energyLevels = energies.keySet().stream().mapToInt(Integer::intValue).toArray();
-  }
-
-  private boolean readPins() {
-    Arrays.fill(pinAt, -1);
-    Arrays.fill(pinOf, -1);
-    for (Instance.Pin pin : instance.pins()) {
-      Integer number = numbers.get(pin.id());
-      int at = pin.at() / grid;
-      if (number == null
-          || at >= cells
-          || (pinOf[number] >= 0 && pinOf[number] != at)
-          || (pinAt[at] >= 0 && pinAt[at] != number)) {
-        return false;
-      }
-      pinOf[number] = at;
-      pinAt[at] = number;
-      lastPin = Math.max(lastPin, at);
-    }
-    int next = Integer.MAX_VALUE;
-    for (int t = cells; t >= 0; t--) {
-      nextPin[t] = next;
-      if (pinAt[t] >= 0) {
-        if (t + shortest(pinAt[t]) > next) {
-          return false;
-        }
-        next = t;
-      }
-    }
-    return true;
-  }
-
-  private int shortest(int candidate) {
-    return instance.candidates().get(candidate).lengths().get(0) / grid;
-  }
-
-  private boolean readProducts() {
-    for (String product : instance.products()) {
-      bits.put(product, 1L << bits.size());
-    }
-    initial = mask(instance.initial());
-    for (int i = 0; i < ids.length; i++) {
-      Candidate candidate = instance.candidates().get(i);
-      needs[i] = mask(candidate.needs()) & ~initial;
-      yields[i] = mask(candidate.yields()) & ~initial;
-    }
-    for (int p = 0; p < phases; p++) {
-      due[p] = mask(instance.phases().get(p).yields()) & ~initial;
-    }
-    return true;
-  }
-
-  private long mask(List<String> names) {
-    long mask = 0;
-    for (String name : names) {
-      mask |= bits.getOrDefault(name, 0L);
-    }
-    return mask;
-  }
-
-  private boolean allowed(int candidate, int phase) {
-    return kind[candidate] >= 0 && kindsOf[phase].get(kind[candidate]);
-  }
-
-  /** For each phase, what may exist by its end. */
-  private long[] possibleProducts() {
-    long[] possible = new long[phases];
-    long exist = 0;
-    for (int p = 0; p < phases; p++) {
-      long before;
-      do {
-        before = exist;
-        work.add(ids.length / 16);
-        for (int i = 0; i < ids.length; i++) {
-          if ((yields[i] & ~exist) != 0 && allowed(i, p) && (needs[i] & ~exist) == 0) {
-            exist |= yields[i];
-          }
-        }
-      } while (exist != before);
-      possible[p] = exist;
-    }
-    return possible;
-  }
-
-  /** Turns each include into a product that its candidate alone yields. */
-  private boolean placeIncludes(long[] possible) {
-    Set<String> seen = new HashSet<>();
-    for (String id : instance.include()) {
-      Integer number = numbers.get(id);
-      if (number == null) {
-        return false;
-      }
-      if (pinOf[number] >= 0 || !seen.add(id)) {
-        continue;
-      }
-      int last = -1;
-      for (int p = 0; p < phases; p++) {
-        if (allowed(number, p) && (needs[number] & ~possible[p]) == 0) {
-          last = p;
-        }
-      }
-      if (last < 0) {
-        return false;
-      }
-      long bit = 1L << (bits.size() + seen.size() - 1);
-      yields[number] |= bit;
-      due[last] |= bit;
-    }
-    return true;
-  }
-
-  private void sumEnergies() {
-    int weight = instance.weights().energy();
-    energySum = new int[energyLevels.length][];
-    for (int e = 0; e < energySum.length; e++) {
-      int level = energyLevels[e];
-      int[] sum = new int[cells + 1];
-      for (int t = 0; t < cells; t++) {
-        long off = (long) weight * grid * Math.abs((long) level - instance.curve().get(t));
-        sum[t + 1] = whole("weights.energy", weight, sum[t] + off);
-      }
-      energySum[e] = sum;
-    }
-  }
-
-  /** Refuses a price so large that sums of it could no longer be told apart. */
-  private static int whole(String field, int value, long price) {
-    if (price > Integer.MAX_VALUE / 4) {
-      throw Instance.refuse(field, value, TOO_LARGE);
-    }
-    return (int) price;
-  }
-
-  private int mostItems() {
-    long exercises = 0;
-    for (Instance.Phase phase : instance.phases()) {
-      exercises += phase.count().max();
-    }
-    int shortest = cells;
-    for (Candidate candidate : instance.candidates()) {
-      shortest = Math.min(shortest, Math.max(1, candidate.lengths().get(0) / grid));
-    }
-    return 2 * (int) Math.min(exercises, cells / Math.max(1, shortest));
-  }
-
-  private static int bitsFor(int count) {
-    return 32 - Integer.numberOfLeadingZeros(Math.max(1, count));
-  }
-
-  private void buildStages(long[] possible) {
+  private Stage[] stages() {
+    int phases = facts.phases;
     long[] needed = new long[phases];
     long[] relevant = new long[phases + 1];
     for (int p = phases - 1; p >= 0; p--) {
-      needed[p] = needed(p, possible);
-      relevant[p] = relevant[p + 1] | due[p] | needed[p];
+      needed[p] = needed(p);
+      relevant[p] = relevant[p + 1] | facts.due[p] | needed[p];
     }
-    stages = new Stage[phases];
+    Stage[] stages = new Stage[phases];
     for (int p = 0; p < phases; p++) {
-      stages[p] = stage(p, possible, needed, relevant[p]);
+      long[] awaited = awaited(p, needed);
+      int[] carried =
+          p == 0 ? new int[] {0} : carried(stages[p - 1].awaited, awaited, facts.possible[p - 1]);
+      stages[p] = stage(p, relevant[p], awaited, carried);
     }
+    return stages;
   }
 
-  private boolean usable(int candidate, int phase, long[] possible) {
-    return allowed(candidate, phase) && (needs[candidate] & ~possible[phase]) == 0;
-  }
-
-  private Stage stage(int p, long[] possible, long[] needed, long relevant) {
-    Instance.Phase phase = instance.phases().get(p);
-    int maxCells = Math.min(phase.minutes().max() / grid, cells);
-    long[] awaited = awaited(p, possible, needed);
+  private Stage stage(int p, long relevant, long[] awaited, int[] carried) {
+    Instance.Phase phase = facts.instance.phases().get(p);
+    int maxCells = Math.min(phase.minutes().max() / facts.grid, facts.cells);
     Map<Peers.Key, Alike> alike = new HashMap<>();
-    int shortest = cells;
-    for (int i = 0; i < ids.length; i++) {
-      if (usable(i, p, possible)) {
+    int shortest = facts.cells;
+    for (int i = 0; i < facts.ids.length; i++) {
+      if (facts.usable(i, p)) {
         work.add(1);
         shortest = Math.min(shortest, addLengths(alike, i, relevant, maxCells));
       }
     }
     int most = phase.count().max();
     boolean counted = most < maxCells / Math.max(1, shortest);
-    int[] shareCost = new int[cells + 1];
-    for (int m = 0; m <= cells; m++) {
-      long cost = (long) instance.weights().share() * Math.abs((long) m * grid - phase.target());
-      shareCost[m] = whole("weights.share", instance.weights().share(), cost);
+    int[] shareCost = new int[facts.cells + 1];
+    for (int m = 0; m <= facts.cells; m++) {
+      shareCost[m] = facts.shareCost(p, m);
     }
     return new Stage(
         p,
         phase.count().min(),
         most,
         counted,
-        Math.min(phase.minutes().min() / grid, cells + 1),
+        Math.min(phase.minutes().min() / facts.grid, facts.cells + 1),
         maxCells,
         shareCost,
-        due[p],
+        facts.due[p],
         relevant,
         awaited,
-        p == 0 ? new int[] {0} : carried(stages[p - 1].awaited, awaited, possible[p - 1]),
+        carried,
         moves(alike.values(), awaited));
   }
 
   private int addLengths(Map<Peers.Key, Alike> alike, int number, long relevant, int maxCells) {
-    Candidate candidate = instance.candidates().get(number);
+    Candidate candidate = facts.instance.candidates().get(number);
     Peers.Key key =
         new Peers.Key(
-            format[number],
-            energy[number],
-            needs[number],
-            yields[number] & relevant,
-            neighbours.place(number),
-            neighbours.wake(number),
-            counted(number),
-            pinOf[number] >= 0 ? number : -1);
+            facts.format[number],
+            facts.energy[number],
+            facts.needs[number],
+            facts.yields[number] & relevant,
+            facts.neighbours.place(number),
+            facts.neighbours.wake(number),
+            facts.counted(number),
+            facts.pins.of[number] >= 0 ? number : -1);
     Alike same = alike.computeIfAbsent(key, Alike::new);
-    int shortest = cells;
+    int shortest = facts.cells;
     for (int l = 0; l < candidate.lengths().size(); l++) {
-      int length = candidate.lengths().get(l) / grid;
+      int length = candidate.lengths().get(l) / facts.grid;
       if (length > maxCells) {
         break;
       }
       int price =
-          whole(
+          Facts.whole(
               "candidates[" + number + "].cost",
               candidate.cost(),
               (long) candidate.cost() + candidate.lengthCosts().get(l));
@@ -383,15 +125,6 @@ final class ModelBuilder {
       same.add(length, price, number);
     }
     return shortest;
-  }
-
-  /** The rules that count a candidate, as bits. */
-  private int counted(int candidate) {
-    int bits = 0;
-    for (int r = 0; r < atMost.size(); r++) {
-      bits |= atMost.get(r).members().get(candidate) ? 1 << r : 0;
-    }
-    return bits;
   }
 
   /** Groups the peers into the moves that the bound tells apart, shortest first. */
@@ -419,25 +152,28 @@ final class ModelBuilder {
   }
 
   /**
-   * The products that the bound follows in a phase: first those due at its end, then those that its
-   * exercises need and that may come to exist here, then those that later phases ask for, the
-   * soonest first. What an earlier phase must have left exists for certain.
+   * The products that the bound follows in a phase, of those that may come to exist here: first
+   * those due at its end or a later one's, for somebody must yield them (a wish that the bound does
+   * not follow costs it nothing), then those that exercises need, the soonest first. What an
+   * earlier phase must have left exists for certain.
    */
-  private long[] awaited(int p, long[] possible, long[] needed) {
+  private long[] awaited(int p, long[] needed) {
     List<Long> chosen = new ArrayList<>();
     long certain = 0;
     for (int q = 0; q < p; q++) {
-      certain |= due[q];
+      certain |= facts.due[q];
     }
-    for (int q = p; q < phases; q++) {
-      follow(chosen, due[q] & possible[p] & ~certain);
-      follow(chosen, needed[q] & possible[p] & ~certain);
+    for (int q = p; q < facts.phases; q++) {
+      follow(chosen, facts.due[q] & facts.possible[p] & ~certain, DUE);
+    }
+    for (int q = p; q < facts.phases; q++) {
+      follow(chosen, needed[q] & facts.possible[p] & ~certain, AWAITED);
     }
     return chosen.stream().mapToLong(Long::longValue).toArray();
   }
 
-  private static void follow(List<Long> chosen, long products) {
-    for (long rest = products; rest != 0 && chosen.size() < AWAITED; rest &= rest - 1) {
+  private static void follow(List<Long> chosen, long products, int most) {
+    for (long rest = products; rest != 0 && chosen.size() < most; rest &= rest - 1) {
       long bit = Long.lowestOneBit(rest);
       if (!chosen.contains(bit)) {
         chosen.add(bit);
@@ -445,11 +181,11 @@ final class ModelBuilder {
     }
   }
 
-  private long needed(int phase, long[] possible) {
+  private long needed(int phase) {
     long needed = 0;
-    for (int i = 0; i < ids.length; i++) {
-      if (usable(i, phase, possible)) {
-        needed |= needs[i];
+    for (int i = 0; i < facts.ids.length; i++) {
+      if (facts.usable(i, phase)) {
+        needed |= facts.needs[i];
       }
     }
     return needed;

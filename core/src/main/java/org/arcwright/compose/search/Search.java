@@ -105,7 +105,7 @@ public final class Search {
         return solution;
       }
       if (solution.status() != Status.INFEASIBLE) {
-        throw Instance.refuse("weights", instance.weights(), ModelBuilder.TOO_LARGE);
+        throw Instance.refuse("weights", instance.weights(), Facts.TOO_LARGE);
       }
     }
     return infeasible(work);

@@ -8,8 +8,9 @@
  * makes the next one small:
  *
  * <ol>
- *   <li>{@code ModelBuilder} turns the instance into cells, numbers and bits, and drops what cannot
- *       be used. Wishes become products that one exercise alone yields.
+ *   <li>{@code Facts} turns the instance into cells, numbers and bits, and drops what cannot be
+ *       used. Wishes become products that one exercise alone yields. {@code ModelBuilder} groups
+ *       what is alike.
  *   <li>{@code Outline} forgets that no exercise comes twice, and formats and products too: a
  *       relaxation of the state space (Christofides, Mingozzi and Toth 1981), solved backward over
  *       time in one cheap pass.
