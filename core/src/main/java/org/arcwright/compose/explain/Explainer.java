@@ -121,7 +121,11 @@ public final class Explainer {
         .filter(leftOut -> leftOut.exercise().equals(exercise))
         .findFirst()
         .<WhyNot>map(
-            leftOut -> new WhyNot.RuledOut(leftOut, Ruling.field(leftOut, asked, brief), clash))
+            leftOut ->
+                new WhyNot.RuledOut(
+                    leftOut,
+                    Ruling.field(leftOut, asked, brief, catalog.goal(brief.goal()).orElseThrow()),
+                    clash))
         .orElseGet(() -> new WhyNot.Impossible(clash));
   }
 }

@@ -2,6 +2,7 @@ package org.arcwright.compose.explain;
 
 import org.arcwright.brief.Brief;
 import org.arcwright.catalog.Exercise;
+import org.arcwright.catalog.Goal;
 import org.arcwright.compose.LeftOut;
 
 /** Which key of a brief an exercise is left out by. */
@@ -11,8 +12,8 @@ final class Ruling {
   private Ruling() {}
 
   /** The key as it stands in a brief; what is decided first comes first, as where it is decided. */
-  static String field(LeftOut leftOut, Exercise exercise, Brief brief) {
-    if (leftOut.reason().startsWith("this goal")) {
+  static String field(LeftOut leftOut, Exercise exercise, Brief brief, Goal goal) {
+    if (goal.arc().stream().noneMatch(phase -> phase.kinds().contains(exercise.kind()))) {
       return "goal";
     }
     if (!exercise.serves(brief.group().count())) {
