@@ -246,6 +246,82 @@ class ClashTest {
         .contains("do without \"The carousel\" + do without \"The deep\"");
   }
 
+  /** Of many ways to change three things one is enough; none of the three can be spared. */
+  @Test
+  void three_things_wrong_at_once_need_three_changes() {
+    Exercise deep =
+        SampleExercise.of("deep", Kind.ICEBREAKER, 5, 5, 5, "arrival").openness(3).build();
+    Exercise song =
+        SampleExercise.of("song", Kind.REFLECTION, 5, 10, 20, "takeaways")
+            .in(Mode.REMOTE, 3, "call", "music")
+            .build();
+    Exercise vigil = SampleExercise.of("vigil", Kind.DIVERGENT, 70, 70, 70, "idea-pool").build();
+    Catalog catalog = Sample.catalog(deep, song, vigil);
+    Brief brief = brief(240).wishes(include("deep", "song", "vigil")).build();
+
+    Clash clash =
+        Explainer.of(catalog)
+            .whyNothingFits(brief, nothingFits(brief, catalog), Budget.of(Duration.ofMinutes(5)));
+
+    assertThat(clash.anyOneIsEnough()).isFalse();
+    assertThat(clash.waysOut()).hasSize(1);
+    assertThat(clash.complete()).isTrue();
+    List<Loosening> changes = clash.waysOut().get(0).loosenings();
+    assertThat(changes).hasSize(3);
+    for (Loosening spared : changes) {
+      Draft draft = Draft.of(brief);
+      changes.stream()
+          .filter(change -> !change.equals(spared))
+          .forEach(change -> draft.change(change.wish(), change.instead()));
+      nothingFits(draft.brief(), catalog);
+    }
+  }
+
+  @Test
+  void who_comes_is_changed_only_where_nothing_else_helps() {
+    Exercise crowd =
+        SampleExercise.of("crowd", Kind.DIVERGENT, 5, 5, 5, "idea-pool").people(30, 90).build();
+
+    assertThat(waysOut(clash(brief(90).wishes(include("crowd")), Sample.catalog(crowd))))
+        .containsExactly("do without \"The crowd\"");
+  }
+
+  @Test
+  void what_a_wish_needs_could_be_brought_along_instead_of_giving_it_up() {
+    Exercise tour =
+        SampleExercise.of("tour", Kind.DECISION, 10, 10, 10, "decision").needs("feedback").build();
+
+    Clash clash = clash(brief(90).wishes(include("tour")), Sample.catalog(tour));
+
+    assertThat(waysOut(clash))
+        .containsExactly("do without \"The tour\"", "bring along the feedback");
+  }
+
+  @Test
+  void any_one_is_enough_only_if_every_wish_of_the_only_conflict_has_a_way_out_of_its_own() {
+    Clash clash = clash(brief(45), Sample.catalog());
+    Clash.Conflict conflict = clash.conflicts().get(0);
+    List<WayOut> ways = clash.waysOut();
+    WayOut both =
+        new WayOut(
+            List.of(ways.get(0).loosenings().get(0), ways.get(1).loosenings().get(0)),
+            true,
+            5,
+            ways.get(0).brief(),
+            ways.get(0).agenda(),
+            true);
+
+    assertThat(new Clash(List.of(conflict), ways, true).anyOneIsEnough()).isTrue();
+    assertThat(new Clash(List.of(conflict), ways.subList(0, 1), true).anyOneIsEnough()).isFalse();
+    assertThat(new Clash(List.of(conflict), ways.subList(1, 2), true).anyOneIsEnough()).isFalse();
+    assertThat(new Clash(List.of(conflict), List.of(both), true).anyOneIsEnough()).isFalse();
+    assertThat(new Clash(List.of(conflict, conflict), ways, true).anyOneIsEnough()).isFalse();
+    assertThat(
+            new Clash(List.of(new Clash.Conflict(conflict.wishes(), false)), ways, true)
+                .anyOneIsEnough())
+        .isFalse();
+  }
+
   @Test
   void nothing_helps_where_the_catalog_has_nothing() {
     List<Exercise> exercises = new ArrayList<>(Sample.exercises());

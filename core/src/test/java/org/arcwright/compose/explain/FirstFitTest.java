@@ -14,6 +14,8 @@ import net.jqwik.api.constraints.IntRange;
 import org.arcwright.compose.explain.Feasibility.Status;
 import org.arcwright.compose.explain.FirstFit.Found;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** The first step that is enough. Oracle: all steps, one after the other. */
 class FirstFitTest {
@@ -66,6 +68,25 @@ class FirstFitTest {
     assertThat(found).isEqualTo(tooFew);
     // the last, then twice as far each time, then halves: about 2 log2 of how far it is
     assertThat(asked[0]).isLessThanOrEqualTo(3 + 2 * log2(tooFew + 1));
+  }
+
+  /** Steps from the thirtieth on are enough, but only so many questions are answered. */
+  @ParameterizedTest
+  @CsvSource({"5, -1", "6, 31", "9, 31", "10, 30", "100, 30"})
+  void when_a_budget_ends_the_least_that_is_known_to_be_enough_is_better_than_nothing(
+      int answered, int step) {
+    int[] asked = new int[1];
+
+    Found found =
+        FirstFit.of(
+            0,
+            100,
+            i -> {
+              boolean late = ++asked[0] > answered;
+              return late ? Status.UNKNOWN : i < 30 ? Status.FITS_NOT : Status.FITS;
+            });
+
+    assertThat(found).isEqualTo(new Found(step, answered == 100));
   }
 
   @Test

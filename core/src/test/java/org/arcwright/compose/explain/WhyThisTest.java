@@ -2,6 +2,7 @@ package org.arcwright.compose.explain;
 
 import static org.arcwright.compose.reduce.Sample.brief;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.InstanceOfAssertFactories.type;
 
 import java.time.Duration;
@@ -14,10 +15,13 @@ import org.arcwright.agenda.AgendaItem;
 import org.arcwright.agenda.AgendaItem.Activity;
 import org.arcwright.agenda.AgendaItem.Pause;
 import org.arcwright.brief.Brief;
+import org.arcwright.brief.EnergyCurve;
 import org.arcwright.brief.Moment;
+import org.arcwright.brief.OwnItem;
 import org.arcwright.brief.Wishes;
 import org.arcwright.catalog.Catalog;
 import org.arcwright.catalog.Exercise;
+import org.arcwright.catalog.Format;
 import org.arcwright.catalog.Kind;
 import org.arcwright.compose.Budget;
 import org.arcwright.compose.Composer;
@@ -50,6 +54,91 @@ class WhyThisTest {
     assertThat(in("close", why).handsOn())
         .containsExactly(new HandedOn("takeaways", List.of(), true));
     assertThat(in("open", why).takesOver()).isEmpty();
+  }
+
+  @Test
+  void only_what_somebody_waits_for_is_handed_on_and_from_the_last_who_left_it() {
+    List<Exercise> exercises =
+        List.of(
+            SampleExercise.of("hello", Kind.ICEBREAKER, 5, 5, 10, "arrival").build(),
+            SampleExercise.of("ideas", Kind.DIVERGENT, 20, 25, 40, "idea-pool", "introductions")
+                .build(),
+            SampleExercise.of("sort", Kind.CONVERGENT, 15, 15, 20, "shortlist", "feedback")
+                .needs("idea-pool")
+                .build(),
+            SampleExercise.of("choose", Kind.DECISION, 10, 15, 20, "decision")
+                .needs("idea-pool", "shortlist", "feedback", "question")
+                .build(),
+            SampleExercise.of("bye", Kind.REFLECTION, 5, 10, 15, "takeaways", "feedback").build());
+
+    WhyThis why = whyThis(brief(90).build(), Sample.only(exercises));
+
+    assertThat(reason("ideas", why).handsOn())
+        .containsExactly(new HandedOn("idea-pool", List.of("sort", "choose"), true));
+    assertThat(reason("sort", why).handsOn())
+        .containsExactlyInAnyOrder(
+            new HandedOn("shortlist", List.of("choose"), true),
+            new HandedOn("feedback", List.of("choose"), false));
+    assertThat(reason("choose", why).takesOver())
+        .containsExactlyInAnyOrder(
+            new TakenOver("idea-pool", Optional.of("ideas")),
+            new TakenOver("shortlist", Optional.of("sort")),
+            new TakenOver("feedback", Optional.of("sort")),
+            new TakenOver("question", Optional.empty()));
+    assertThat(reason("bye", why).handsOn())
+        .containsExactly(new HandedOn("takeaways", List.of(), true));
+  }
+
+  @Test
+  void what_is_left_once_more_in_the_same_phase_is_handed_on_by_the_last() {
+    Wishes both = new Wishes(Set.of("silent-list", "carousel"), Set.of(), List.of(), Set.of());
+
+    WhyThis why = whyThis(brief(120).wishes(both).build(), Sample.catalog());
+
+    List<Reason> explore =
+        why.reasons().stream().filter(r -> r.activity().phase().equals("explore")).toList();
+    assertThat(explore).hasSize(2);
+    assertThat(explore.get(0).handsOn()).isEmpty();
+    assertThat(explore.get(1).handsOn())
+        .containsExactly(
+            new HandedOn("idea-pool", List.of(in("narrow", why).activity().exercise()), true));
+    assertThat(in("narrow", why).takesOver())
+        .containsExactly(
+            new TakenOver("idea-pool", Optional.of(explore.get(1).activity().exercise())));
+  }
+
+  /** From calm to lively over 120 minutes: the curve at the middle of an exercise. */
+  @Test
+  void what_the_curve_wishes_is_its_average_over_the_exercise() {
+    EnergyCurve rising =
+        new EnergyCurve(List.of(new EnergyCurve.Point(0, 10), new EnergyCurve.Point(100, 50)));
+
+    WhyThis why = whyThis(brief(120).curve(rising).build(), Sample.catalog());
+
+    for (Reason reason : why.reasons()) {
+      Activity activity = reason.activity();
+      double middle = (activity.start().toMinutes() + activity.end().toMinutes()) / 2.0;
+      assertThat((double) reason.place().wished()).isCloseTo(10 + middle / 3, within(1.0));
+    }
+  }
+
+  @Test
+  void the_sponsor_s_own_items_are_asked_for() {
+    OwnItem talk =
+        new OwnItem(
+            "talk",
+            "A guest speaks",
+            Duration.ofMinutes(20),
+            Optional.empty(),
+            Optional.empty(),
+            2,
+            Format.PLENARY);
+
+    WhyThis why = whyThis(brief(120).ownItem(talk).build(), Sample.catalog());
+
+    assertThat(reason("talk", why).place().asked()).contains(new Wish.Own(talk));
+    assertThat(reason("talk", why).instead()).isEqualTo(new Instead.Asked());
+    assertThat(in("open", why).place().asked()).isEmpty();
   }
 
   @Test
