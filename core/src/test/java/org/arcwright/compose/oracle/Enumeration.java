@@ -1,12 +1,16 @@
 package org.arcwright.compose.oracle;
 
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.function.Predicate;
+import java.util.function.BinaryOperator;
 import org.arcwright.compose.check.Checker;
 import org.arcwright.compose.check.Verdict;
 import org.arcwright.compose.instance.Instance;
@@ -29,16 +33,17 @@ public final class Enumeration {
    */
   public record Best(long cost, long tie, List<Item> items) {}
 
+  private static final Comparator<Best> ORDER =
+      Comparator.comparingLong(Best::cost).thenComparingLong(Best::tie);
+
   private final Instance instance;
-  private final Predicate<List<Item>> such;
   private final List<Item> items = new ArrayList<>();
   private final Set<String> used = new HashSet<>();
   private final Set<Integer> breaks = new TreeSet<>();
-  private Optional<Best> best = Optional.empty();
+  private final Map<Set<String>, Best> best = new HashMap<>();
 
-  private Enumeration(Instance instance, Predicate<List<Item>> such) {
+  private Enumeration(Instance instance) {
     this.instance = instance;
-    this.such = such;
     if (instance.breakMinutes() > 0) {
       breaks.add(instance.breakMinutes());
     }
@@ -47,14 +52,19 @@ public final class Enumeration {
 
   /** The best list of items, or none if nothing fits. Exponential in everything. */
   public static Optional<Best> solve(Instance instance) {
-    return solve(instance, items -> true);
+    return best(ofEachSet(instance).values());
   }
 
-  /** The best list of items such as these, or none if nothing fits. */
-  public static Optional<Best> solve(Instance instance, Predicate<List<Item>> such) {
-    Enumeration enumeration = new Enumeration(instance, such);
+  /** The best of some. */
+  public static Optional<Best> best(Collection<Best> some) {
+    return some.stream().min(ORDER);
+  }
+
+  /** The best list of items with each set of exercises, by their ids, as far as any fits. */
+  public static Map<Set<String>, Best> ofEachSet(Instance instance) {
+    Enumeration enumeration = new Enumeration(instance);
     enumeration.extend(0, 0, 0);
-    return enumeration.best;
+    return Map.copyOf(enumeration.best);
   }
 
   /** Goes on from the items so far, which end at {@code now}, in each way in turn. */
@@ -102,21 +112,15 @@ public final class Enumeration {
         && minutes <= instance.phases().get(phase).minutes().max();
   }
 
-  /** Keeps the items if they fit and are better than the best so far. */
+  /** Keeps the items if they fit and are better than the best so far with these exercises. */
   private void judge(int phase) {
-    if (phase != instance.phases().size() - 1 || !such.test(items)) {
+    if (phase != instance.phases().size() - 1) {
       return;
     }
     Verdict verdict = Checker.check(instance, items);
-    if (!verdict.feasible()) {
-      return;
-    }
-    long cost = verdict.cost().total();
-    long tie = verdict.tie();
-    if (best.isEmpty()
-        || cost < best.get().cost
-        || (cost == best.get().cost && tie < best.get().tie)) {
-      best = Optional.of(new Best(cost, tie, List.copyOf(items)));
+    if (verdict.feasible()) {
+      Best found = new Best(verdict.cost().total(), verdict.tie(), List.copyOf(items));
+      best.merge(Set.copyOf(used), found, BinaryOperator.minBy(ORDER));
     }
   }
 }

@@ -2,18 +2,15 @@ package org.arcwright.compose.search;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.google.ortools.sat.CpSolverStatus;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.LongFunction;
-import java.util.stream.Collectors;
 import java.util.stream.LongStream;
-import org.arcwright.compose.check.Checker;
 import org.arcwright.compose.instance.Instance;
-import org.arcwright.compose.instance.Item;
-import org.arcwright.compose.oracle.CpSat;
 import org.arcwright.compose.oracle.Enumeration;
 import org.arcwright.compose.oracle.Enumeration.Best;
 import org.arcwright.compose.oracle.Instances;
@@ -25,10 +22,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** OptionList against enumeration, a general solver (OR-Tools CP-SAT) and the checker. */
+/** The options against enumeration and the checker. */
 class OptionOracleTest {
-  private static final double SECONDS = 10;
-
   @Test
   void equalsEnumerationOnTinyInstances() {
     equalsEnumeration(Instances::tiny, LongStream.range(0, 100));
@@ -51,35 +46,16 @@ class OptionOracleTest {
     equalsEnumeration(OptionOracleTest::tinyRuled, LongStream.range(100, 2_000));
   }
 
-  /** Seeds that the general solver proves in less than a second. */
-  @Test
-  void equalsTheGeneralSolverOnMiddlingInstances() {
-    equalsGeneralSolver(Instances::middling, LongStream.of(1, 2, 6, 7, 9, 13));
-  }
-
-  @Test
-  @Tag("slow")
-  void equalsTheGeneralSolverOnManyMiddlingInstances() {
-    equalsGeneralSolver(Instances::middling, LongStream.range(60, 120));
-  }
-
-  @Test
-  @Tag("slow")
-  void equalsTheGeneralSolverOnManyMiddlingInstancesWithRules() {
-    equalsGeneralSolver(
-        seed -> Instances.ruled(Instances.middling(seed), seed), LongStream.range(60, 120));
-  }
-
   @ParameterizedTest
   @CsvSource({"60, 90", "60, 180", "150, 180", "60, 240"})
   void optionsOfLikelyWorkshopsKeepTheRule(int candidates, int cap) {
     SoftAssertions softly = new SoftAssertions();
     for (long seed = 0; seed < 3; seed++) {
-      OptionRule rule = rule(seed, 5);
+      OptionRule rule = OptionPasses.rule(seed, 5);
       Instance instance = Instances.of(candidates, cap, seed);
       OptionList options = OptionSearch.solve(instance, rule, Limit.NONE);
       softly.assertThat(options.end()).isNotEqualTo(End.STOPPED);
-      keepsTheRule(softly, seed, instance, rule, options);
+      OptionPasses.theRule(softly, seed, instance, rule, options);
     }
     softly.assertAll();
   }
@@ -109,12 +85,6 @@ class OptionOracleTest {
         .containsExactly(Status.STOPPED);
   }
 
-  private static OptionRule rule(long seed, int count) {
-    int[] shares = {50, 0, 30, 67, 99};
-    int[] within = {25, 100, 5, 1000};
-    return new OptionRule(count, shares[(int) (seed % 5)], within[(int) (seed % 4)]);
-  }
-
   private static Instance tinyRuled(long seed) {
     return Instances.ruled(Instances.tiny(seed), seed);
   }
@@ -125,10 +95,10 @@ class OptionOracleTest {
     seeds.forEach(
         seed -> {
           Instance instance = instances.apply(seed);
-          OptionRule rule = rule(seed, 4);
+          OptionRule rule = OptionPasses.rule(seed, 4);
           OptionList options = OptionSearch.solve(instance, rule, Limit.NONE);
           equalsEnumeration(softly, seed, instance, rule, options);
-          keepsTheRule(softly, seed, instance, rule, options);
+          OptionPasses.theRule(softly, seed, instance, rule, options);
           ends.add(options.end());
         });
     softly.assertAll();
@@ -137,26 +107,29 @@ class OptionOracleTest {
 
   private static void equalsEnumeration(
       SoftAssertions softly, long seed, Instance instance, OptionRule rule, OptionList options) {
-    List<List<Item>> earlier = new ArrayList<>();
+    Map<Set<String>, Best> left = new HashMap<>(Enumerated.ofEachSet(instance));
+    int found = 0;
     for (Solution solution : options.solutions()) {
-      Optional<Best> best = Enumeration.solve(instance, items -> differs(items, earlier, rule));
+      Optional<Best> best = Enumeration.best(left.values());
       softly
           .assertThat(solution.cost())
-          .describedAs("cost of option %d, seed %d", earlier.size() + 1, seed)
+          .describedAs("cost of option %d, seed %d", found + 1, seed)
           .isEqualTo(best.map(Best::cost).orElse(0L));
       softly
           .assertThat(solution.tie())
-          .describedAs("tie of option %d, seed %d", earlier.size() + 1, seed)
+          .describedAs("tie of option %d, seed %d", found + 1, seed)
           .isEqualTo(best.map(Best::tie).orElse(0L));
       if (solution.items().isEmpty()) {
         return;
       }
-      earlier.add(solution.items());
+      Set<String> ids = OptionPasses.ids(solution.items());
+      left.keySet().removeIf(other -> !OptionPasses.differs(other, ids, rule));
+      found++;
     }
-    Optional<Best> more = Enumeration.solve(instance, items -> differs(items, earlier, rule));
+    Optional<Best> more = Enumeration.best(left.values());
     long ceiling = rule.ceiling(options.solutions().get(0).cost());
     switch (options.end()) {
-      case ENOUGH -> softly.assertThat(earlier).hasSize(rule.count());
+      case ENOUGH -> softly.assertThat(found).isEqualTo(rule.count());
       case NONE_LEFT -> softly.assertThat(more).describedAs("seed %d", seed).isEmpty();
       case TOO_DEAR -> {
         softly.assertThat(more).describedAs("seed %d", seed).isPresent();
@@ -168,77 +141,5 @@ class OptionOracleTest {
       }
       case STOPPED -> softly.fail("stopped without a limit, seed %d", seed);
     }
-  }
-
-  private static void equalsGeneralSolver(LongFunction<Instance> instances, LongStream seeds) {
-    SoftAssertions softly = new SoftAssertions();
-    List<CpSolverStatus> decided = new ArrayList<>();
-    seeds.forEach(
-        seed -> {
-          Instance instance = instances.apply(seed);
-          OptionRule rule = rule(seed, 4);
-          OptionList options = OptionSearch.solve(instance, rule, Limit.NONE);
-          keepsTheRule(softly, seed, instance, rule, options);
-          List<List<Item>> earlier = new ArrayList<>();
-          List<Integer> most = new ArrayList<>();
-          for (Solution solution : options.solutions()) {
-            CpSat.Answer answer = CpSat.option(instance, earlier, most, SECONDS);
-            if (answer.status() == CpSolverStatus.OPTIMAL) {
-              softly.assertThat(solution.cost()).describedAs("%d", seed).isEqualTo(answer.cost());
-              decided.add(answer.status());
-            } else if (answer.status() == CpSolverStatus.INFEASIBLE) {
-              softly.assertThat(solution.status()).isEqualTo(Status.INFEASIBLE);
-            }
-            earlier.add(solution.items());
-            most.add(rule.mostShared(ids(solution.items()).size()));
-          }
-          if (options.end() == End.NONE_LEFT) {
-            softly
-                .assertThat(CpSat.option(instance, earlier, most, SECONDS).found())
-                .describedAs("one more, seed %d", seed)
-                .isFalse();
-          }
-        });
-    softly.assertAll();
-    assertThat(decided).describedAs("options that the general solver proved").isNotEmpty();
-  }
-
-  private static void keepsTheRule(
-      SoftAssertions softly, long seed, Instance instance, OptionRule rule, OptionList options) {
-    List<List<Item>> earlier = new ArrayList<>();
-    long before = 0;
-    long ceiling = rule.ceiling(options.solutions().get(0).cost());
-    for (Solution solution : options.solutions()) {
-      if (!solution.items().isEmpty()) {
-        softly.assertThat(Checker.check(instance, solution.items()).feasible()).isTrue();
-        softly
-            .assertThat(differs(solution.items(), earlier, rule))
-            .describedAs("shares little enough, seed %d", seed)
-            .isTrue();
-        softly.assertThat(solution.cost()).isBetween(before, ceiling);
-        earlier.add(solution.items());
-        before = solution.cost();
-      }
-    }
-  }
-
-  private static boolean differs(List<Item> items, List<List<Item>> earlier, OptionRule rule) {
-    Set<String> used = ids(items);
-    for (List<Item> other : earlier) {
-      Set<String> shared = ids(other);
-      int most = shared.size() * rule.share() / 100;
-      shared.retainAll(used);
-      if (shared.size() > most) {
-        return false;
-      }
-    }
-    return true;
-  }
-
-  private static Set<String> ids(List<Item> items) {
-    return items.stream()
-        .filter(Item.Activity.class::isInstance)
-        .map(item -> ((Item.Activity) item).id())
-        .collect(Collectors.toSet());
   }
 }

@@ -4,7 +4,6 @@ import java.util.Optional;
 import java.util.function.LongFunction;
 import java.util.stream.LongStream;
 import org.arcwright.compose.instance.Instance;
-import org.arcwright.compose.oracle.Enumeration;
 import org.arcwright.compose.oracle.Enumeration.Best;
 import org.arcwright.compose.oracle.Instances;
 import org.arcwright.compose.search.Solution.Status;
@@ -72,7 +71,7 @@ class SearchOracleTest {
     seeds.forEach(
         seed -> {
           Instance instance = instances.apply(seed);
-          Optional<Best> best = Enumeration.solve(instance);
+          Optional<Best> best = Enumerated.best(instance);
           Solution solution = Search.solve(instance, Limit.NONE);
           softly
               .assertThat(solution.status())
