@@ -36,7 +36,7 @@ class ListenerTest {
     for (long seed = 0; seed < 5; seed++) {
       Instance instance = Instances.of(100, 180, seed);
       Ear ear = new Ear();
-      Solution solution = Search.solve(instance, Limit.NONE, ear);
+      Solution solution = Search.solve(instance, Models.AMPLE, ear);
       assertThat(ear.bounds).isSorted().doesNotHaveDuplicates();
       assertThat(ear.costs).isSortedAccordingTo((a, b) -> Long.compare(b, a));
       assertThat(ear.bounds.get(ear.bounds.size() - 1)).isEqualTo(solution.cost());
@@ -50,7 +50,7 @@ class ListenerTest {
     for (long seed = 0; seed < 200; seed++) {
       Instance instance = Instances.tiny(seed);
       Ear ear = new Ear();
-      Search.solve(instance, Limit.NONE, ear);
+      Search.solve(instance, Models.SOON, ear);
       for (int i = 0; i < ear.costs.size(); i++) {
         assertThat(Checker.check(instance, ear.incumbents.get(i)).cost().total())
             .isEqualTo(ear.costs.get(i));
@@ -64,7 +64,7 @@ class ListenerTest {
     for (long seed = 0; seed < 200; seed++) {
       Instance instance = Instances.tiny(seed);
       Ear ear = new Ear();
-      if (Search.solve(instance, Limit.NONE, ear).status() == Status.INFEASIBLE) {
+      if (Search.solve(instance, Models.SOON, ear).status() == Status.INFEASIBLE) {
         assertThat(ear.incumbents).isEmpty();
       }
     }
@@ -80,6 +80,6 @@ class ListenerTest {
           }
         };
     Instance instance = Instances.of(60, 90, 1);
-    assertThatThrownBy(() -> Search.solve(instance, Limit.NONE, torn)).hasMessage("torn");
+    assertThatThrownBy(() -> Search.solve(instance, Models.AMPLE, torn)).hasMessage("torn");
   }
 }

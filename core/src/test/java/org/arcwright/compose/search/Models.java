@@ -10,6 +10,12 @@ import org.arcwright.compose.oracle.Draft;
 
 /** Small models for tests of the search's parts. */
 final class Models {
+  /** Many times the steps that a tiny instance takes: a search that would never end fails. */
+  static final Limit SOON = Limit.labels(50_000);
+
+  /** The same for a likely workshop. */
+  static final Limit AMPLE = Limit.labels(10_000_000);
+
   private Models() {}
 
   static Model of(Instance instance) {

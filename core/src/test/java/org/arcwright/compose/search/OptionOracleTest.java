@@ -53,7 +53,7 @@ class OptionOracleTest {
     for (long seed = 0; seed < 3; seed++) {
       OptionRule rule = OptionPasses.rule(seed, 5);
       Instance instance = Instances.of(candidates, cap, seed);
-      OptionList options = OptionSearch.solve(instance, rule, Limit.NONE);
+      OptionList options = OptionSearch.solve(instance, rule, Models.AMPLE);
       softly.assertThat(options.end()).isNotEqualTo(End.STOPPED);
       OptionPasses.theRule(softly, seed, instance, rule, options);
     }
@@ -63,17 +63,17 @@ class OptionOracleTest {
   @Test
   void theFirstOptionIsTheBest() {
     Instance instance = Instances.of(60, 120, 4);
-    OptionList options = OptionSearch.solve(instance, new OptionRule(1, 50, 25), Limit.NONE);
+    OptionList options = OptionSearch.solve(instance, new OptionRule(1, 50, 25), Models.AMPLE);
     assertThat(options.end()).isEqualTo(End.ENOUGH);
     assertThat(options.solutions().get(0).items())
-        .isEqualTo(Search.solve(instance, Limit.NONE).items());
+        .isEqualTo(Search.solve(instance, Models.AMPLE).items());
   }
 
   @Test
   void aLimitEndsTheSearchWithTheOptionsProvenSoFar() {
     Instance instance = Instances.of(150, 180, 4);
     OptionRule rule = new OptionRule(5, 50, 25);
-    OptionList all = OptionSearch.solve(instance, rule, Limit.NONE);
+    OptionList all = OptionSearch.solve(instance, rule, Models.AMPLE);
     long second = all.solutions().get(1).labels();
     OptionList some = OptionSearch.solve(instance, rule, Limit.labels(second + 2500));
     assertThat(some.end()).isEqualTo(End.STOPPED);
@@ -96,7 +96,7 @@ class OptionOracleTest {
         seed -> {
           Instance instance = instances.apply(seed);
           OptionRule rule = OptionPasses.rule(seed, 4);
-          OptionList options = OptionSearch.solve(instance, rule, Limit.NONE);
+          OptionList options = OptionSearch.solve(instance, rule, Models.SOON);
           equalsEnumeration(softly, seed, instance, rule, options);
           OptionPasses.theRule(softly, seed, instance, rule, options);
           ends.add(options.end());

@@ -65,9 +65,9 @@ class PriceRangeTest {
   @Test
   void pricesTooLargeToAddUpAreRefusedAndNotCalledInfeasible() {
     Instance instance = hour(100 * LARGE, 0).build();
-    assertThat(Search.solve(instance.freeOfCharge(), Limit.NONE).status())
+    assertThat(Search.solve(instance.freeOfCharge(), Models.AMPLE).status())
         .isEqualTo(Status.OPTIMAL);
-    assertThatThrownBy(() -> Search.solve(instance, Limit.NONE))
+    assertThatThrownBy(() -> Search.solve(instance, Models.AMPLE))
         .isInstanceOf(InvalidValueException.class)
         .hasMessageContaining("could cost too much to add up");
   }

@@ -54,7 +54,7 @@ class SearchOracleTest {
           new Instance[] {
             Instances.of(candidates, cap, seed), Instances.wished(candidates, cap, seed)
           }) {
-        Solution solution = Search.solve(instance, Limit.NONE);
+        Solution solution = Search.solve(instance, Models.AMPLE);
         softly.assertThat(solution.status()).isEqualTo(Status.OPTIMAL);
         Passes.theChecker(softly, seed, instance, solution);
       }
@@ -72,7 +72,7 @@ class SearchOracleTest {
         seed -> {
           Instance instance = instances.apply(seed);
           Optional<Best> best = Enumerated.best(instance);
-          Solution solution = Search.solve(instance, Limit.NONE);
+          Solution solution = Search.solve(instance, Models.SOON);
           softly
               .assertThat(solution.status())
               .describedAs("status, seed %d", seed)
