@@ -2,6 +2,7 @@ package org.arcwright.compose.search;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -42,6 +43,38 @@ class DescentTest {
                     Models.candidate("middling", "any", 3)))
             .build();
     assertThat(descend(Models.of(instance))).containsExactly("cheap", "cheap", "cheap");
+  }
+
+  /** A toll is paid like a price, though what it leads to costs no more for it. */
+  @Test
+  void goesRoundWhatIsCharged() {
+    Model model =
+        Models.of(
+            Models.hour(Models.phase("any", 1))
+                .candidates(
+                    List.of(
+                        Models.candidate("cheap", "any", 1),
+                        Models.candidate("held", "any", 0),
+                        Models.candidate("dear", "any", 5)))
+                .build());
+    BitSet held = new BitSet();
+    held.set(1);
+    Sharing sharing = Sharing.of(model, List.of(held), List.of(0));
+    Outline outline = Outline.of(model, Models.work());
+    for (int toll = 0; toll < 4; toll += 3) {
+      Tracked tracked = new Tracked(model);
+      Guide guide =
+          Guide.tolled(
+              outline.prices(),
+              outline.reach(Model.INFINITE),
+              sharing,
+              tracked,
+              new int[] {toll},
+              new int[0],
+              Models.work());
+      assertThat(Descent.of(model, sharing, guide, tracked, Models.work()))
+          .containsExactly(toll == 0 ? 1 : 0);
+    }
   }
 
   private static List<String> descend(Model model) {

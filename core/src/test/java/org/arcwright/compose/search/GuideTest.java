@@ -10,6 +10,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.SplittableRandom;
 import org.arcwright.compose.instance.Instance;
+import org.arcwright.compose.instance.Instance.Bounds;
+import org.arcwright.compose.instance.Instance.Phase;
 import org.arcwright.compose.oracle.Enumeration;
 import org.arcwright.compose.oracle.Enumeration.Best;
 import org.arcwright.compose.oracle.Instances;
@@ -97,6 +99,50 @@ class GuideTest {
     }
     softly.assertAll();
     assertThat(found).isGreaterThan(20);
+  }
+
+  /** Two exercises of the first phase are tracked, and one that both phases can use. */
+  @Test
+  void whatCanNoLongerComeIsNotGivenBack() {
+    Model model =
+        Models.of(
+            Models.hour(
+                    Models.phase("a", 3),
+                    new Phase(
+                        "c", Set.of("b", "c"), new Bounds(1, 3), new Bounds(0, 60), 0, List.of()),
+                    Models.phase("b", 3))
+                .candidates(
+                    List.of(
+                        Models.candidate("first", "a", 0),
+                        Models.candidate("also first", "a", 0),
+                        Models.candidate("later", "b", 0),
+                        Models.candidate("between", "c", 0)))
+                .build());
+    Tracked tracked = new Tracked(model);
+    tracked.add(0);
+    tracked.add(1);
+    tracked.add(2);
+    BitSet held = new BitSet();
+    held.set(0, 2);
+    Sharing sharing = Sharing.of(model, List.of(held), List.of(1));
+    Outline outline = Outline.of(model, Models.work());
+    Reach reach = outline.reach(Model.INFINITE);
+    int[] twice = {100, 200, 400};
+    Guide guide =
+        Guide.tolled(
+            outline.prices(), reach, sharing, tracked, new int[] {1000}, twice, Models.work());
+    long start = sharing.start();
+
+    assertThat(model.cost(guide.back(sharing, start, 0, 0))).isEqualTo(1700);
+    assertThat(model.cost(guide.back(sharing, start, 0, 0b001))).isEqualTo(1600);
+    assertThat(model.cost(guide.back(sharing, start, 0, 0b110))).isEqualTo(1100);
+    assertThat(model.cost(guide.back(sharing, start, 1, 0))).isEqualTo(1400);
+    assertThat(model.cost(guide.back(sharing, start, 2, 0b100))).isEqualTo(1000);
+    assertThat(model.cost(guide.back(sharing, sharing.after(start, 0), 2, 0))).isEqualTo(400);
+    assertThat(guide.toll(0)).isEqualTo(1100);
+    assertThat(guide.toll(2)).isEqualTo(400);
+    assertThat(guide.toll(3)).isZero();
+    assertThat(guide.keeping().back(sharing, start, 0, 0)).isZero();
   }
 
   /** The same as the bound without agendas. */
