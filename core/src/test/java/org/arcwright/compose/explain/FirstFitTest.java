@@ -90,6 +90,23 @@ class FirstFitTest {
   }
 
   @Test
+  void whether_any_is_enough_is_asked_ever_further_away() {
+    int[] asked = new int[1];
+
+    Status any =
+        FirstFit.any(
+            0,
+            1000,
+            i -> {
+              asked[0]++;
+              return i < 500 ? Status.FITS_NOT : Status.FITS;
+            });
+
+    assertThat(any).isEqualTo(Status.FITS);
+    assertThat(asked[0]).as("1, 2, 4 ... 512").isEqualTo(10);
+  }
+
+  @Test
   void where_even_the_last_is_too_little_one_question_is_enough() {
     List<Integer> asked = new ArrayList<>();
 

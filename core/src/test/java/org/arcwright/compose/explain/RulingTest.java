@@ -70,6 +70,11 @@ class RulingTest {
   }
 
   @Test
+  void not_how_personal_it_is_if_that_is_no_more_than_the_group_allows() {
+    assertThat(field(brief(240).openness(1), lasting(65).openness(1))).isEqualTo("rhythm.stretch");
+  }
+
+  @Test
   void its_length_beside_the_stretch_or_the_cap() {
     assertThat(field(brief(240), lasting(65))).isEqualTo("rhythm.stretch");
     assertThat(

@@ -62,6 +62,7 @@ class WhyThisTest {
         List.of(
             SampleExercise.of("hello", Kind.ICEBREAKER, 5, 5, 10, "arrival").build(),
             SampleExercise.of("ideas", Kind.DIVERGENT, 20, 25, 40, "idea-pool", "introductions")
+                .needs("arrival")
                 .build(),
             SampleExercise.of("sort", Kind.CONVERGENT, 15, 15, 20, "shortlist", "feedback")
                 .needs("idea-pool")
@@ -69,12 +70,16 @@ class WhyThisTest {
             SampleExercise.of("choose", Kind.DECISION, 10, 15, 20, "decision")
                 .needs("idea-pool", "shortlist", "feedback", "question")
                 .build(),
-            SampleExercise.of("bye", Kind.REFLECTION, 5, 10, 15, "takeaways", "feedback").build());
+            SampleExercise.of(
+                    "bye", Kind.REFLECTION, 5, 10, 15, "takeaways", "feedback", "idea-pool")
+                .build());
 
     WhyThis why = whyThis(brief(90).build(), Sample.only(exercises));
 
     assertThat(reason("ideas", why).handsOn())
         .containsExactly(new HandedOn("idea-pool", List.of("sort", "choose"), true));
+    assertThat(reason("ideas", why).takesOver())
+        .containsExactly(new TakenOver("arrival", Optional.of("hello")));
     assertThat(reason("sort", why).handsOn())
         .containsExactlyInAnyOrder(
             new HandedOn("shortlist", List.of("choose"), true),
