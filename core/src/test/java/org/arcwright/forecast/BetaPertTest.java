@@ -72,6 +72,8 @@ class BetaPertTest {
   void a_range_ascends() {
     assertThatThrownBy(() -> new BetaPert(5, 4, 6)).hasMessageContaining("ascending");
     assertThatThrownBy(() -> new BetaPert(5, 6, Double.NaN)).hasMessageContaining("ascending");
+    assertThatThrownBy(() -> new BetaPert(5, 6, Double.POSITIVE_INFINITY))
+        .hasMessageContaining("ascending");
   }
 
   /**

@@ -61,6 +61,9 @@ class DistributionTest {
     assertThatThrownBy(() -> Distribution.of(0, 1, -1)).isInstanceOf(InvalidValueException.class);
     assertThatThrownBy(() -> Distribution.of(0, Double.NaN))
         .isInstanceOf(InvalidValueException.class);
+    assertThatThrownBy(() -> Distribution.of(0, Double.POSITIVE_INFINITY))
+        .isInstanceOf(InvalidValueException.class);
+    assertThat(Distribution.of(0, 1, 0, 1).chanceWithin(1, 1)).isZero();
     assertThatThrownBy(() -> Distribution.of(0, 0, 0)).isInstanceOf(InvalidValueException.class);
   }
 

@@ -13,6 +13,7 @@ import org.arcwright.brief.Meal;
 import org.arcwright.brief.Moment;
 import org.arcwright.brief.OwnItem;
 import org.arcwright.brief.Wishes;
+import org.arcwright.catalog.Exercise;
 import org.arcwright.catalog.Format;
 import org.arcwright.catalog.Minutes;
 import org.arcwright.catalog.Mode;
@@ -141,6 +142,44 @@ class ForecasterTest {
         .isEqualTo(Basis.CATALOG);
     assertThat(((Work) forecaster.forecast(day.agenda(21, 0)).parts().get(0)).basis())
         .isEqualTo(Basis.NEAREST_SIZE);
+  }
+
+  /** PERT's mean of 10, 20 and 60 minutes by hand: (10 + 4 * 20 + 60) / 6. */
+  @Test
+  void how_long_an_exercise_takes_on_average_for_a_group_or_the_nearest_that_it_serves() {
+    Exercise talk =
+        new Day().exercise("talk", 10, 20, 60, 20).catalog().exercise("talk").orElseThrow();
+
+    assertThat(Forecaster.expected(talk, 8, minutes(20))).isEqualTo(minutes(25));
+    assertThat(Forecaster.expected(talk, 8, minutes(26))).isEqualTo(minutes(29));
+    assertThat(Forecaster.expected(talk, 8, Duration.ofSeconds(20 * 60 + 30)))
+        .isEqualTo(minutes(25).plusSeconds(20));
+    assertThat(Forecaster.expected(talk, 500, minutes(20))).isEqualTo(minutes(25));
+  }
+
+  @Test
+  void each_meal_waits_for_its_own_time_and_one_that_the_brief_does_not_know_for_none() {
+    Day day =
+        new Day()
+            .exercise("one", 5, 20, 20, 20)
+            .meal(30)
+            .exercise("two", 5, 20, 20, 20)
+            .meal(30)
+            .exercise("three", 5, 20, 20, 20)
+            .meal(30);
+    Brief brief =
+        Brief.builder("A day", "choose-a-direction", Mode.REMOTE, 8, minutes(300))
+            .meal(new Meal(minutes(20), minutes(50), minutes(30)))
+            .meal(new Meal(minutes(70), minutes(90), minutes(30)))
+            .build();
+    List<Part> parts =
+        Forecaster.of(day.catalog())
+            .forecast(day.agenda(8, 0), Optional.of(brief), Distribution.at(0))
+            .parts();
+
+    assertThat(parts.get(1).begins().p5()).isEqualTo(minutes(20));
+    assertThat(parts.get(3).begins().p5()).isEqualTo(minutes(70));
+    assertThat(parts.get(5).begins().p5()).isBetween(minutes(105), minutes(119));
   }
 
   @Test
