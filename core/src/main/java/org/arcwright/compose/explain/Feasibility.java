@@ -44,6 +44,9 @@ final class Feasibility {
   /** So many agendas are tried before a search. */
   private static final int MOST_FOUND = 32;
 
+  /** Steps after which a question is not answered soon. */
+  private static final long SOON = 1_500_000;
+
   /** How a question was answered. */
   enum Status {
     FITS,
@@ -146,6 +149,14 @@ final class Feasibility {
   }
 
   private Answer searchAnew(Instance instance, Limit limit) {
+    AnyAgenda.Found any = AnyAgenda.of(instance, steps -> steps >= SOON || limit.reached(steps));
+    effort.add(any.steps());
+    return any.status() == Status.UNKNOWN
+        ? searchAtLength(instance, limit)
+        : new Answer(any.status(), any.items());
+  }
+
+  private Answer searchAtLength(Instance instance, Limit limit) {
     First first = new First();
     Solution solution =
         Search.solve(instance, labels -> first.found || limit.reached(labels), first);

@@ -2,10 +2,15 @@ package org.arcwright.examples.bench;
 
 import java.time.Duration;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.TimeUnit;
 import org.arcwright.brief.Brief;
+import org.arcwright.brief.Meal;
+import org.arcwright.brief.Moment;
+import org.arcwright.brief.OwnItem;
 import org.arcwright.brief.Wishes;
+import org.arcwright.catalog.Format;
 import org.arcwright.catalog.Mode;
 import org.arcwright.compose.Budget;
 import org.arcwright.compose.Composer;
@@ -26,8 +31,9 @@ import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 
 /**
- * Why nothing fits, with every way out and its agenda, on one thread: a direction is to be chosen in
- * an hour and a quarter, remote, by 9 people, with three long exercises.
+ * Why nothing fits, with every way out and its agenda, on one thread: once a direction is to be
+ * chosen in an hour and a quarter, remote, by 9 people, with three long exercises; once all clashes
+ * with all.
  */
 @State(Scope.Benchmark)
 @BenchmarkMode(org.openjdk.jmh.annotations.Mode.SampleTime)
@@ -36,10 +42,11 @@ import org.openjdk.jmh.annotations.Warmup;
 @Warmup(iterations = 4, time = 2)
 @Measurement(iterations = 4, time = 2)
 public class ExplainBenchmark {
+  private static final String SEVERAL = "several";
   private static final Budget AMPLE = Budget.of(Duration.ofMinutes(2));
 
   /** The built-in catalog's own exercises and the cap. */
-  @Param({ComposeBenchmark.BUILT_IN + "/75"})
+  @Param({ComposeBenchmark.BUILT_IN + "/75", SEVERAL + "/120"})
   String size;
 
   private Brief brief;
@@ -49,15 +56,7 @@ public class ExplainBenchmark {
   @Setup
   public void compose() {
     Duration cap = Duration.ofMinutes(Long.parseLong(size.split("/")[1]));
-    brief =
-        Brief.builder("What next?", "choose-a-direction", Mode.REMOTE, 9, cap)
-            .wishes(
-                new Wishes(
-                    Set.of("morphological-table", "one-page-proposals", "weighted-decision-matrix"),
-                    Set.of(),
-                    List.of(),
-                    Set.of()))
-            .build();
+    brief = size.startsWith(SEVERAL) ? severalClashes(cap) : tooLittleTime(cap);
     Composition answer = Composer.of(BuiltIn.catalog()).compose(brief, AMPLE);
     if (!(answer instanceof NothingFits none)) {
       throw new IllegalStateException("something fits");
@@ -66,6 +65,40 @@ public class ExplainBenchmark {
     if (!explainClash().complete()) {
       throw new IllegalStateException("not explained to the end");
     }
+  }
+
+  private static Brief tooLittleTime(Duration cap) {
+    return Brief.builder("What next?", "choose-a-direction", Mode.REMOTE, 9, cap)
+            .wishes(
+                new Wishes(
+                    Set.of("morphological-table", "one-page-proposals", "weighted-decision-matrix"),
+                    Set.of(),
+                    List.of(),
+                    Set.of()))
+            .build();
+  }
+
+  /** Two hours for ten people, with a long guest, a meal, long exercises and hardly a tool. */
+  private static Brief severalClashes(Duration cap) {
+    return Brief.builder("What went wrong?", "learn-from-an-incident", Mode.HYBRID, 10, cap)
+        .tools(Set.of("chat"))
+        .meal(new Meal(Duration.ofMinutes(60), Duration.ofMinutes(85), Duration.ofMinutes(30)))
+        .ownItem(
+            new OwnItem(
+                "talk",
+                "A guest speaks",
+                Duration.ofMinutes(70),
+                Optional.empty(),
+                Optional.of(new Moment.After(Duration.ofMinutes(25))),
+                2,
+                Format.PLENARY))
+        .wishes(
+            new Wishes(
+                Set.of("final-ranked-vote", "pairwise-duels", "strengths-and-concerns-carousel"),
+                Set.of(),
+                List.of(),
+                Set.of()))
+        .build();
   }
 
   /** From the composer's answer to the ways out. */

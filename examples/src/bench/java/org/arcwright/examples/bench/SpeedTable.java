@@ -87,6 +87,7 @@ public final class SpeedTable {
     row("10000/180 composeBrief", 25);
     row("built-in/210 composeBrief", Double.NaN);
     row("built-in/75 explainClash", Double.NaN);
+    row("several/120 explainClash", Double.NaN);
     row("built-in/210 replan", 100);
     for (String size : List.of("150/180", "150/480", "1000/960")) {
       ratio(size + " wished proof", size + " proof", 5);
