@@ -111,9 +111,27 @@ final class LeastChange {
     for (Optional<Wish> instead : steps.givenUp(wish)) {
       Change change = before.with(wish, instead, certain && instead.isEmpty());
       if (trial.fits(change.instead(), givenUp) == Status.FITS) {
-        return List.of(change);
+        return List.of(spared(wish, instead, before, givenUp).orElse(change));
       }
     }
     return List.of();
+  }
+
+  /** Of tools or work products at once, only those that are needed; nothing if it is not those. */
+  private Optional<Change> spared(
+      Wish wish, Optional<Wish> instead, Change before, Collection<Wish> givenUp) {
+    List<String> more = instead.map(all -> Steps.more(wish, all)).orElse(List.of());
+    if (more.isEmpty()) {
+      return Optional.empty();
+    }
+    Optional<Wish> now = instead;
+    boolean certain = true;
+    for (String one : more) {
+      Optional<Wish> fewer = now.map(all -> Steps.without(all, one));
+      Status status = trial.fits(before.with(wish, fewer, true).instead(), givenUp);
+      now = status == Status.FITS ? fewer : now;
+      certain &= status != Status.UNKNOWN;
+    }
+    return Optional.of(before.with(wish, now, certain));
   }
 }

@@ -158,6 +158,29 @@ final class Steps {
     return List.of(Optional.of(steps.get(steps.size() - 1)));
   }
 
+  /**
+   * The tools or work products that the other wish has and the first has not; none of any other.
+   */
+  static List<String> more(Wish wish, Wish other) {
+    Set<String> more = new TreeSet<>(listed(other));
+    more.removeAll(listed(wish));
+    return List.copyOf(more);
+  }
+
+  /** The same wish for tools or work products without one of them. */
+  static Wish without(Wish wish, String one) {
+    Set<String> fewer = new TreeSet<>(listed(wish));
+    fewer.remove(one);
+    return wish instanceof Wish.Tools ? new Wish.Tools(fewer) : new Wish.Given(fewer);
+  }
+
+  private static Set<String> listed(Wish wish) {
+    if (wish instanceof Wish.Tools tools) {
+      return tools.atHand();
+    }
+    return wish instanceof Wish.Given given ? given.products() : Set.of();
+  }
+
   private List<Wish> otherStarts(Wish.Pinned pinned) {
     Wishes.Pin pin = pinned.pin();
     return starts(pin.at()).stream()

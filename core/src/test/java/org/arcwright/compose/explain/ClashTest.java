@@ -124,6 +124,28 @@ class ClashTest {
         .containsExactly("have at hand as well: shared music", "do without \"The song\"");
   }
 
+  /** Tools that no exercise in the agenda needs are not asked for, however many there are. */
+  @Test
+  void several_tools_that_are_not_at_hand() {
+    Exercise song =
+        SampleExercise.of("song", Kind.REFLECTION, 5, 5, 5, "takeaways")
+            .in(Mode.REMOTE, 3, "call", "music")
+            .build();
+    Exercise other =
+        SampleExercise.of("drawing", Kind.REFLECTION, 5, 5, 5, "takeaways")
+            .in(Mode.REMOTE, 3, "call", "wall")
+            .build();
+
+    Clash clash =
+        clash(
+            brief(90).tools(List.of("breakouts")).wishes(include("song")),
+            Sample.catalog(song, other));
+
+    assertThat(waysOut(clash))
+        .contains("have at hand as well: voice and video call and shared music");
+    assertThat(clash.waysOut()).allMatch(WayOut::least);
+  }
+
   @Test
   void pins_in_each_other_s_way() {
     Clash clash =
