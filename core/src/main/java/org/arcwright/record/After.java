@@ -1,7 +1,9 @@
 package org.arcwright.record;
 
+import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
+import java.time.temporal.TemporalAdjusters;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -28,10 +30,23 @@ public record After(
 
   /**
    * The days of the follow-ups; where none was named, the first is as long after the workshop as
-   * each next one after the one before.
+   * each next one after the one before, or on the Monday after where that is at a weekend.
    */
   public List<LocalDate> days(LocalDate workshop) {
-    LocalDate begin = first.orElseGet(() -> workshop.plusWeeks(everyWeeks));
+    LocalDate begin = first.orElseGet(() -> workday(workshop.plusWeeks(everyWeeks)));
     return IntStream.range(0, times).mapToObj(i -> begin.plusWeeks((long) everyWeeks * i)).toList();
+  }
+
+  /**
+   * Whether they are on Mondays since the workshop was at a weekend, and nobody named another day.
+   */
+  public boolean afterWeekend(LocalDate workshop) {
+    return first.isEmpty() && !workday(workshop).equals(workshop);
+  }
+
+  private static LocalDate workday(LocalDate day) {
+    return day.getDayOfWeek().compareTo(DayOfWeek.SATURDAY) < 0
+        ? day
+        : day.with(TemporalAdjusters.next(DayOfWeek.MONDAY));
   }
 }

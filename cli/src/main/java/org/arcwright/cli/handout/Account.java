@@ -72,6 +72,11 @@ public record Account(
         .orElse(List.of());
   }
 
+  /** Whether the follow-ups are on Mondays since the workshop was at a weekend. */
+  boolean isFollowedUpAfterWeekend() {
+    return start.map(ZonedDateTime::toLocalDate).filter(record.after()::afterWeekend).isPresent();
+  }
+
   /** What is due by the follow-up of that place and was not by the one before. */
   List<Action> due(List<LocalDate> days, int place) {
     return record.actions().stream()

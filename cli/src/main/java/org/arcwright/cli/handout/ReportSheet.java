@@ -131,10 +131,14 @@ public final class ReportSheet {
                             language.clock(time.toLocalTime())))));
     List<LocalDate> days = account.followUps();
     if (!days.isEmpty()) {
-      boolean arranged = record.after().first().isPresent();
       points.add(
           Point.of(
-              language.say(arranged ? "report.follow-ups" : "report.follow-ups.proposed"),
+              language.say(
+                  record.after().first().isPresent()
+                      ? "report.follow-ups"
+                      : account.isFollowedUpAfterWeekend()
+                          ? "report.follow-ups.after-weekend"
+                          : "report.follow-ups.proposed"),
               language.list(days.stream().map(language::day).toList())));
     }
     if (!points.isEmpty()) {
