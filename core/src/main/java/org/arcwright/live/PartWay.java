@@ -40,6 +40,23 @@ record PartWay(Optional<Way> way, FollowUp followUp) {
     return new PartWay(way, followUp(rest, List.of(), way));
   }
 
+  /** The best part, not the whole, whose chance to end in time is no less than that. */
+  static Optional<Way> likely(Workbench bench, double least) {
+    Rest rest = bench.rest();
+    int whole = rest.base.goal().arc().size() - rest.phase;
+    for (List<Integer> numbers : inOrder(rest)) {
+      if (numbers.size() < whole) {
+        Choice choice = new Choice(bench);
+        choice.add(RestInstance.anew(rest, numbers, false, 0), 0);
+        Optional<Way> way = choice.way(Way.Kind.PART).filter(part -> part.onTime() >= least);
+        if (way.isPresent()) {
+          return way;
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
   /** Phases to go through, the best first: all but one before the close, all but two, and so on. */
   private static List<List<Integer>> inOrder(Rest rest) {
     int last = rest.base.goal().arc().size() - 1;

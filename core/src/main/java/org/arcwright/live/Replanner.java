@@ -24,6 +24,9 @@ import org.arcwright.compose.search.Limit;
  * alone.
  */
 public final class Replanner {
+  /** As likely in time as not. */
+  private static final double EVEN = 0.5;
+
   private final Catalog catalog;
 
   private Replanner(Catalog catalog) {
@@ -72,7 +75,7 @@ public final class Replanner {
       if (!fine && !Workbench.isSure(surest)) {
         late.anew().filter(way -> way.onTime() > surest).ifPresent(found::add);
       }
-      ways.addAll(ranked(found));
+      ways.addAll(beside(bench, ranked(found)));
       if (ways.isEmpty() && unchanged.keeps()) {
         ways.add(bench.carryOn());
       }
@@ -89,6 +92,20 @@ public final class Replanner {
         unchanged,
         ways.subList(0, Math.min(Replan.MOST, ways.size())),
         followUp);
+  }
+
+  /**
+   * The ways, and beside them what can still be done well if none is more likely in time than not.
+   */
+  private static List<Way> beside(Workbench bench, List<Way> ways) {
+    double surest = ways.stream().mapToDouble(Way::onTime).max().orElse(1);
+    if (surest >= EVEN) {
+      return ways;
+    }
+    List<Way> more = new ArrayList<>(ways.subList(0, Math.min(Replan.MOST - 1, ways.size())));
+    Optional<Way> part = PartWay.likely(bench, EVEN);
+    part.ifPresent(more::add);
+    return part.isPresent() ? more : ways;
   }
 
   private static boolean onPlan(Duration behind, Rest rest) {

@@ -87,6 +87,33 @@ class ReplannerTest {
     assertThat(replan.ways().get(0).onTime()).isGreaterThanOrEqualTo(Math.min(0.8, surest));
   }
 
+  /** Who would rather stop in good order than hope is shown how. */
+  @Test
+  void where_no_way_is_more_likely_in_time_than_not_what_can_be_done_well_stands_beside() {
+    int beside = 0;
+    for (int number = 1; number <= agenda().activities().size(); number++) {
+      for (int minutes = 10; minutes <= 120; minutes += 10) {
+        if (agenda()
+                .activities()
+                .get(number - 1)
+                .end()
+                .plusMinutes(minutes)
+                .compareTo(agenda().cap())
+            >= 0) {
+          continue;
+        }
+        List<Way> ways = replan(late(number, minutes)).ways();
+        if (ways.size() > 1 && ways.get(ways.size() - 1).kind() == Way.Kind.PART) {
+          List<Way> others = ways.subList(0, ways.size() - 1);
+          assertThat(others).allMatch(way -> way.onTime() < 0.5);
+          assertThat(ways.get(ways.size() - 1).onTime()).isGreaterThanOrEqualTo(0.5);
+          beside++;
+        }
+      }
+    }
+    assertThat(beside).isPositive();
+  }
+
   @Test
   void after_an_hour_at_a_stretch_a_break_comes_next() {
     Agenda agenda = agenda();
