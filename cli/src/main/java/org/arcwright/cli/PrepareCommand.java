@@ -84,7 +84,7 @@ final class PrepareCommand implements Callable<Integer> {
             writer ->
                 Bundle.of(
                     workshop, standIns, writer, List.copyOf(all), eachItem, now, folder::earlier));
-    folder.write(files);
+    WholeFolder.sayKept(folder.write(files), terminal);
     if (!files.containsKey(Bundle.CALENDAR)) {
       terminal.err().println("No calendar: the brief names no start and zone.");
     }

@@ -127,7 +127,7 @@ final class ReportCommand implements Callable<Integer> {
     Map<String, String> files =
         pages.writing(
             writer -> AfterBundle.of(account, writer, now, folder.earlier(AfterBundle.CALENDAR)));
-    folder.write(files);
+    WholeFolder.sayKept(folder.write(files), terminal);
     if (!files.containsKey(AfterBundle.CALENDAR)) {
       terminal.err().println("No calendar: the record names no start and no day to follow up.");
     }

@@ -5,21 +5,32 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
  * A folder that is written whole or not at all: beside its place first, then moved there. One that
- * exists is replaced only if it is empty or holds nothing but what was written here before.
+ * exists is replaced only if it is empty or holds nothing but what was written here before. A file
+ * that somebody has changed since stays as it is, and what is written now stands beside it.
  */
 final class WholeFolder {
-  /** Lists what was written, so that nothing else is ever taken away. */
+  /**
+   * Lists what was written, so that nothing else is ever taken away: on each line a name, a tab,
+   * and the SHA-256 of what it said, by which a change is known.
+   */
   private static final String LIST = ".arcwright-written";
+
+  /** Characters of a sum. */
+  private static final int SUM = 64;
 
   private final Path folder;
 
@@ -59,7 +70,7 @@ final class WholeFolder {
               .collect(Collectors.toCollection(TreeSet::new));
       Path list = folder.resolve(LIST);
       if (Files.isRegularFile(list)) {
-        strangers.removeAll(Files.readAllLines(list, UTF_8));
+        strangers.removeAll(written().keySet());
         strangers.remove(LIST);
       }
       if (!strangers.isEmpty()) {
@@ -86,29 +97,113 @@ final class WholeFolder {
     }
   }
 
-  /** Writes the files in UTF-8; names are of letters, digits, dots and hyphens. */
-  void write(Map<String, String> files) {
+  /** The names in the list, each with its sum; one without is taken not to have been changed. */
+  private Map<String, String> written() throws IOException {
+    Map<String, String> written = new TreeMap<>();
+    Path list = folder.resolve(LIST);
+    if (Files.isRegularFile(list)) {
+      for (String line : Files.readAllLines(list, UTF_8)) {
+        int tab = line.indexOf('\t');
+        written.put(tab < 0 ? line : line.substring(0, tab), line.substring(tab + 1));
+      }
+    }
+    return written;
+  }
+
+  /** What was changed by hand: the bytes of each such file. */
+  private Map<String, byte[]> changed(Map<String, String> written) throws IOException {
+    Map<String, byte[]> changed = new TreeMap<>();
+    for (Map.Entry<String, String> entry : written.entrySet()) {
+      Path file = folder.resolve(entry.getKey());
+      if (entry.getValue().length() == SUM && Files.isRegularFile(file)) {
+        byte[] now = Files.readAllBytes(file);
+        if (!sum(now).equals(entry.getValue())) {
+          changed.put(entry.getKey(), now);
+        }
+      }
+    }
+    return changed;
+  }
+
+  private static String sum(byte[] bytes) {
+    try {
+      return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException("every Java knows SHA-256", e);
+    }
+  }
+
+  /** {@code run-sheet.new.html} beside {@code run-sheet.html}. */
+  private static String beside(String name) {
+    int dot = name.lastIndexOf('.');
+    return dot < 0 ? name + ".new" : name.substring(0, dot) + ".new" + name.substring(dot);
+  }
+
+  /**
+   * Writes the files in UTF-8; names are of letters, digits, dots and hyphens.
+   *
+   * @return the names of those that somebody has changed and that stay, each with the name under
+   *     which it was written anew; none if there is nothing new in it
+   */
+  Map<String, Optional<String>> write(Map<String, String> files) {
     String own = String.valueOf(folder.getFileName());
     long process = ProcessHandle.current().pid();
     Path beside = folder.resolveSibling("." + own + "." + process + ".part");
     Path old = folder.resolveSibling("." + own + "." + process + ".old");
     try {
+      Map<String, String> written = written();
+      Map<String, byte[]> changed = changed(written);
+      Map<String, Optional<String>> kept = new TreeMap<>();
+      Map<String, String> sums = new TreeMap<>();
       Files.createDirectory(beside);
-      for (Map.Entry<String, String> file : files.entrySet()) {
-        Files.writeString(beside.resolve(safe(file.getKey())), file.getValue(), UTF_8);
+      for (Map.Entry<String, byte[]> file : changed.entrySet()) {
+        Files.write(beside.resolve(safe(file.getKey())), file.getValue());
+        sums.put(file.getKey(), written.get(file.getKey()));
+        kept.put(file.getKey(), Optional.empty());
       }
-      Files.write(beside.resolve(LIST), new TreeSet<>(files.keySet()), UTF_8);
+      for (Map.Entry<String, String> file : files.entrySet()) {
+        String name = safe(file.getKey());
+        byte[] bytes = file.getValue().getBytes(UTF_8);
+        if (changed.containsKey(name) && sum(bytes).equals(written.get(name))) {
+          continue;
+        }
+        while (changed.containsKey(name)) {
+          name = beside(name);
+        }
+        Files.write(beside.resolve(name), bytes);
+        sums.put(name, sum(bytes));
+        if (changed.containsKey(file.getKey())) {
+          kept.put(file.getKey(), Optional.of(name));
+        }
+      }
+      Files.write(
+          beside.resolve(LIST),
+          sums.entrySet().stream().map(entry -> entry.getKey() + "\t" + entry.getValue()).toList(),
+          UTF_8);
       if (Files.exists(folder)) {
         Files.move(folder, old);
       }
       Files.move(beside, folder);
       remove(old);
+      return kept;
     } catch (IOException e) {
       restore(old);
       throw new Refusal(folder + ": it cannot be written: " + e.getMessage(), e);
     } finally {
       remove(beside);
     }
+  }
+
+  /** Says what somebody has changed and what was therefore written beside it. */
+  static void sayKept(Map<String, Optional<String>> kept, Terminal terminal) {
+    kept.forEach(
+        (name, anew) ->
+            terminal
+                .err()
+                .println(
+                    name
+                        + " was changed by hand and stays as it is"
+                        + anew.map(other -> "; the new one is " + other + ".").orElse(".")));
   }
 
   private void restore(Path old) {

@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -53,5 +54,50 @@ class WholeFolderTest {
         .isInstanceOf(IllegalArgumentException.class);
     assertThat(out.resolve("a.txt")).hasContent("first");
     assertThat(names(place)).containsExactly("out");
+  }
+
+  @Test
+  void whatSomebodyHasChangedStaysAndTheNewStandsBesideIt() throws IOException {
+    Files.writeString(out.resolve("a.txt"), "by hand");
+
+    Map<String, Optional<String>> kept = WholeFolder.to(out).write(Map.of("a.txt", "second"));
+
+    assertThat(kept).containsExactly(Map.entry("a.txt", Optional.of("a.new.txt")));
+    assertThat(out.resolve("a.txt")).hasContent("by hand");
+    assertThat(out.resolve("a.new.txt")).hasContent("second");
+    WholeFolder.to(out).write(Map.of("a.txt", "third"));
+    assertThat(out.resolve("a.txt")).hasContent("by hand");
+    assertThat(out.resolve("a.new.txt")).hasContent("third");
+    assertThat(names(out)).containsExactly(".arcwright-written", "a.new.txt", "a.txt");
+  }
+
+  @Test
+  void theNewIsNotRepeatedWhereItSaysNothingNew() throws IOException {
+    Files.writeString(out.resolve("a.txt"), "by hand");
+
+    Map<String, Optional<String>> kept = WholeFolder.to(out).write(Map.of("a.txt", "first"));
+
+    assertThat(kept).containsExactly(Map.entry("a.txt", Optional.empty()));
+    assertThat(out.resolve("a.txt")).hasContent("by hand");
+    assertThat(names(out)).containsExactly(".arcwright-written", "a.txt");
+  }
+
+  @Test
+  void whatSomebodyHasChangedStaysEvenWhereItIsNotWrittenAnyMore() throws IOException {
+    Files.writeString(out.resolve("a.txt"), "by hand");
+
+    WholeFolder.to(out).write(Map.of("b.txt", "second"));
+
+    assertThat(out.resolve("a.txt")).hasContent("by hand");
+    assertThat(out.resolve("b.txt")).hasContent("second");
+  }
+
+  /** Lists of names alone were written once. */
+  @Test
+  void aListWithoutSumsIsReadAsWell() throws IOException {
+    Files.writeString(out.resolve(".arcwright-written"), "a.txt\n");
+
+    assertThat(WholeFolder.to(out).write(Map.of("a.txt", "second"))).isEmpty();
+    assertThat(out.resolve("a.txt")).hasContent("second");
   }
 }
