@@ -103,11 +103,13 @@ final class AgendaInput {
   }
 
   /** Where a log of the day goes if nothing else is said: {@code agenda.jsonl} for agenda.json. */
-  Path logBeside() {
+  Path logBeside(boolean rehearsal) {
     String name = String.valueOf(agendaFile.getFileName());
     int dot = name.lastIndexOf('.');
     return agendaFile.resolveSibling(
-        (dot > 0 ? name.substring(0, dot) : name) + LearnCommand.LOG_FILE);
+        (dot > 0 ? name.substring(0, dot) : name)
+            + (rehearsal ? ".rehearsal" : "")
+            + LearnCommand.LOG_FILE);
   }
 
   /** Whether a file to be written is one of those that are read. */

@@ -66,7 +66,7 @@ final class LearnCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     Catalog catalog = catalogs.read(List.of(), terminal).catalog();
-    List<Progress> days = files().stream().map(this::read).toList();
+    List<Progress> days = days();
     Lessons lessons = Learner.learn(catalog, days);
     List<Exercise> learnt =
         lessons.lessons().stream()
@@ -96,6 +96,27 @@ final class LearnCommand implements Callable<Integer> {
       terminal.err().println("Written to " + out.get() + ".");
     }
     return Exit.DONE;
+  }
+
+  /** The logs of days with a group; who rehearses takes other times than a group does. */
+  private List<Progress> days() {
+    List<Progress> days = new ArrayList<>();
+    List<Path> files = files();
+    for (Path file : files) {
+      Progress day = read(file);
+      if (day.workshop().rehearsal()) {
+        terminal.err().println(file + ": a rehearsal, left out.");
+      } else {
+        days.add(day);
+      }
+    }
+    if (days.isEmpty()) {
+      throw new Refusal(
+          "nothing to learn from: "
+              + (files.size() == 1 ? "that is a rehearsal" : "all of these are rehearsals")
+              + "; give logs of days with a group");
+    }
+    return days;
   }
 
   private List<Path> files() {

@@ -52,8 +52,17 @@ final class LiveCommand implements Callable<Integer> {
   @Option(
       names = "--log",
       paramLabel = "LOG",
-      description = "where moves are written down; without it, beside the agenda, as AGENDA.jsonl")
+      description =
+          "where moves are written down; without it, beside the agenda, as AGENDA.jsonl, or"
+              + " AGENDA.rehearsal.jsonl")
   private Optional<Path> log = Optional.empty();
+
+  @Option(
+      names = "--rehearsal",
+      description =
+          "this is a try-out without the group: learn leaves its log out; an agenda for another day"
+              + " is taken to be one")
+  private boolean rehearsal;
 
   @Parameters(index = "1..*", hidden = true)
   private List<Path> more = new ArrayList<>();
@@ -73,9 +82,11 @@ final class LiveCommand implements Callable<Integer> {
     Catalog catalog = catalogs.read(more, terminal).catalog();
     AgendaInput.Read read = input.read(catalog, terminal);
     Brief brief = read.demandBrief();
-    Path file = log.orElseGet(input::logBeside);
+    Progress.Workshop workshop = workshop(read.agenda());
+    Path file = log.orElseGet(() -> input.logBeside(workshop.rehearsal()));
+    boolean rehearsed;
     try (LiveConsole console = LiveConsole.open();
-        LogFile book = LogFile.open(file, workshop(read.agenda()))) {
+        LogFile book = LogFile.open(file, workshop)) {
       Day day = DayLog.day(read.agenda(), file, book.progress());
       Replanner replanner = Replanner.of(catalog);
       LiveDesk desk =
@@ -84,6 +95,7 @@ final class LiveCommand implements Callable<Integer> {
               brief,
               catalog,
               (plan, stand) -> replanner.replan(brief, plan, stand, Set.of(), PATIENCE));
+      rehearsed = book.progress().workshop().rehearsal();
       if (!book.torn().isEmpty()) {
         desk.say("A line of the log was never finished and is passed over.");
       }
@@ -91,7 +103,12 @@ final class LiveCommand implements Callable<Integer> {
     } catch (IOException e) {
       throw new Refusal(file + ": the log cannot be kept: " + cause(e), e);
     }
-    terminal.err().println("Written down in " + file + ".");
+    terminal
+        .err()
+        .println(
+            "Written down in "
+                + file
+                + (rehearsed ? ", as a rehearsal, which learn leaves out." : "."));
     return Exit.DONE;
   }
 
@@ -133,12 +150,12 @@ final class LiveCommand implements Callable<Integer> {
   private Progress.Workshop workshop(Agenda agenda) {
     ZonedDateTime now =
         clock.instant().atZone(ZoneId.systemDefault()).truncatedTo(ChronoUnit.MINUTES);
-    ZonedDateTime start =
-        agenda
-            .start()
-            .filter(time -> Duration.between(time, now).abs().compareTo(SAME_DAY) < 0)
-            .orElse(now);
-    return new Progress.Workshop(
-        agenda.title(), agenda.mode(), agenda.people(), Optional.of(start));
+    Optional<ZonedDateTime> today =
+        agenda.start().filter(time -> Duration.between(time, now).abs().compareTo(SAME_DAY) < 0);
+    Progress.Workshop workshop =
+        new Progress.Workshop(
+            agenda.title(), agenda.mode(), agenda.people(), Optional.of(today.orElse(now)));
+    boolean another = agenda.start().isPresent() && today.isEmpty();
+    return rehearsal || another ? workshop.rehearsed() : workshop;
   }
 }

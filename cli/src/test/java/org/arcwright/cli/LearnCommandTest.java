@@ -106,6 +106,22 @@ class LearnCommandTest {
   }
 
   @Test
+  void leavesRehearsalsOutAndSaysSo() throws IOException {
+    for (String name : List.of("a", "b", "c", "d")) {
+      log(name, 24);
+    }
+    Path tried = log("tried", 5);
+    Files.writeString(tried, Files.readString(tried).replaceFirst("}", ",\"rehearsal\":true}"));
+
+    Run run = Run.of("learn", folder);
+
+    assertThat(run.err()).isEqualTo(tried + ": a rehearsal, left out.\n");
+    assertThat(run.out()).startsWith("Four logs with");
+    assertThat(Run.of("learn", tried).code()).isEqualTo(Exit.WRONG_INPUT);
+    assertThat(Run.of("learn", tried).err()).contains("nothing to learn from", "a rehearsal");
+  }
+
+  @Test
   void refusesAFolderWithoutLogs() {
     Run run = Run.of("learn", folder);
 

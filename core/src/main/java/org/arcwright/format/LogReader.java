@@ -35,7 +35,8 @@ final class LogReader {
           "people: 12",
           "start: \"2026-12-03 09:30\"",
           "zone: \"Europe/Vienna\"",
-          "simulated: true");
+          "simulated: true",
+          "rehearsal: true");
 
   private final String name;
   private final List<Problem> problems = new ArrayList<>();
@@ -157,7 +158,8 @@ final class LogReader {
     int people = fields.whole("people");
     Optional<ZonedDateTime> start = new BriefTimes(fields, faults).start();
     boolean simulated = fields.flag("simulated");
-    return fields.build(() -> new Workshop(title, mode, people, start, simulated));
+    boolean rehearsal = fields.flag("rehearsal");
+    return fields.build(() -> new Workshop(title, mode, people, start, simulated, rehearsal));
   }
 
   private Reading end() {
@@ -202,6 +204,9 @@ final class LogReader {
             .put("mode", workshop.mode().word())
             .put("people", workshop.people());
     Times.putStart(branch, workshop.start());
-    return (workshop.simulated() ? branch.put("simulated", true) : branch).end();
+    if (workshop.simulated()) {
+      branch.put("simulated", true);
+    }
+    return (workshop.rehearsal() ? branch.put("rehearsal", true) : branch).end();
   }
 }

@@ -33,9 +33,15 @@ public record Progress(Workshop workshop, List<LogEntry> entries) {
    * @param people how many came
    * @param start when it was to start, if that was planned
    * @param simulated whether it never took place, and its times were drawn by a program
+   * @param rehearsal whether it was only tried out, without the group
    */
   public record Workshop(
-      String title, Mode mode, int people, Optional<ZonedDateTime> start, boolean simulated) {
+      String title,
+      Mode mode,
+      int people,
+      Optional<ZonedDateTime> start,
+      boolean simulated,
+      boolean rehearsal) {
     /** Refuses a blank title, and nobody. */
     public Workshop {
       title = Checks.text("title", title, 120);
@@ -44,7 +50,18 @@ public record Progress(Workshop workshop, List<LogEntry> entries) {
 
     /** One that takes place. */
     public Workshop(String title, Mode mode, int people, Optional<ZonedDateTime> start) {
-      this(title, mode, people, start, false);
+      this(title, mode, people, start, false, false);
+    }
+
+    /** One that takes place, or whose times were drawn by a program. */
+    public Workshop(
+        String title, Mode mode, int people, Optional<ZonedDateTime> start, boolean simulated) {
+      this(title, mode, people, start, simulated, false);
+    }
+
+    /** The same, tried out without the group. */
+    public Workshop rehearsed() {
+      return new Workshop(title, mode, people, start, simulated, true);
     }
   }
 
