@@ -340,12 +340,18 @@ final class ComposeCommand implements Callable<Integer> {
       case JSON ->
           answer
               .why()
-              .map(each -> WhyThisFormat.write(each, answer.brief()))
+              .map(each -> json(each, answer.brief(), verdict))
               .orElseGet(() -> json(answer, verdict));
       case MARKDOWN -> MarkdownDocument.write(answer);
       case HTML ->
           pages.html(AgendaSheet.of(workshop(answer), Why.sentences(answer, pages.language())));
     };
+  }
+
+  private static String json(WhyThis each, Brief brief, Optional<ToolVerdict> verdict) {
+    return verdict
+        .map(found -> WhyThisFormat.write(each, brief, found))
+        .orElseGet(() -> WhyThisFormat.write(each, brief));
   }
 
   private static String json(Answer answer, Optional<ToolVerdict> verdict) {

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.List;
 import org.arcwright.format.AgendaFile;
 import org.arcwright.format.AgendaFormat;
+import org.arcwright.format.WhyThisFormat;
 import org.arcwright.library.BuiltIn;
 import org.arcwright.standin.ToolVerdict;
 import org.junit.jupiter.api.BeforeEach;
@@ -59,6 +60,19 @@ class WithstandTest {
         .contains("No agenda was found in which every exercise goes on when the call fails.")
         .contains("for this reason: leans on the call")
         .doesNotContain("the brief leaves out");
+  }
+
+  /** Whether it goes on stands with the reasons, too, where a program reads it. */
+  @Test
+  void theVerdictStandsInTheJsonOfReasonsAsWell() {
+    Run plain = Run.of("compose", brief, "--withstand", "call", "--format", "json");
+    Run why = Run.of("compose", brief, "--withstand", "call", "--why", "--format", "json");
+
+    assertThat(why.code()).isEqualTo(Exit.NEGATIVE);
+    assertThat(WhyThisFormat.read("why.json", why.out()).reasons()).isNotEmpty();
+    String verdict = plain.out().substring(plain.out().indexOf("\"withstands\""));
+    assertThat(why.out().replaceAll("\\s+", ""))
+        .contains(verdict.substring(0, verdict.indexOf('}') + 1).replaceAll("\\s+", ""));
   }
 
   @Test

@@ -19,6 +19,7 @@ import org.arcwright.format.tree.Fields;
 import org.arcwright.format.tree.JsonWriter;
 import org.arcwright.format.tree.Keys;
 import org.arcwright.format.tree.Node;
+import org.arcwright.standin.ToolVerdict;
 
 /**
  * Why an agenda's exercises are in their places, in JSON for other programs. {@code instead} says
@@ -129,6 +130,15 @@ public final class WhyThisFormat {
   public static String write(WhyThis answer, Brief brief) {
     return write(
         answer, AgendaWriter.tree(answer.agenda()).put("brief", BriefWriter.document(brief)));
+  }
+
+  /** The same, and under the agenda's {@code withstands} whether it goes on when a tool fails. */
+  public static String write(WhyThis answer, Brief brief, ToolVerdict verdict) {
+    return write(
+        answer,
+        AgendaWriter.tree(answer.agenda())
+            .put("brief", BriefWriter.document(brief))
+            .put("withstands", ToolVerdictForm.tree(verdict)));
   }
 
   private static String write(WhyThis answer, Branch agenda) {
