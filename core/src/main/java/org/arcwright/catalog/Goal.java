@@ -24,6 +24,9 @@ public record Goal(
     Set<String> given,
     List<String> cautions,
     List<Phase> arc) {
+  /** Most phases of an arc. */
+  private static final int MOST_PHASES = 15;
+
   /** Refuses an empty arc, a phase name used twice, and a yield that no phase must leave. */
   public Goal {
     Checks.id("id", id);
@@ -33,7 +36,12 @@ public record Goal(
     given = Checks.ids("given", given);
     cautions = Checks.lines("cautions", cautions, 400);
     arc = List.copyOf(arc);
-    Checks.range("arc", arc.size(), 1, 15);
+    if (arc.isEmpty() || arc.size() > MOST_PHASES) {
+      throw new InvalidValueException(
+          "arc",
+          arc.isEmpty() ? "empty" : arc.size() + " phases",
+          "a goal is reached in phases; list 1 to " + MOST_PHASES);
+    }
     List<String> names = new ArrayList<>();
     Set<String> left = new HashSet<>(given);
     for (Phase phase : arc) {

@@ -70,6 +70,14 @@ class GoalFormatTest {
     assertThat(CatalogFormat.readGoal("goal.yaml", CatalogFormat.write(READ))).isEqualTo(READ);
   }
 
+  @Test
+  void an_arc_without_a_phase_is_told_in_words() {
+    String file = FILE.substring(0, FILE.indexOf("arc:")) + "arc: []\n";
+
+    assertThat(Complaints.of(() -> CatalogFormat.readGoal("g.yaml", file)))
+        .contains("g.yaml:7:6: arc, empty: a goal is reached in phases; list 1 to 15");
+  }
+
   @ParameterizedTest
   @CsvSource(
       delimiter = '~',

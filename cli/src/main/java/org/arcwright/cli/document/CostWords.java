@@ -88,10 +88,11 @@ final class CostWords {
   private void compare(Figures before, Figures after) {
     Cost one = before.cost();
     Cost other = after.cost();
+    boolean shown =
+        Long.signum(other.energy() - one.energy())
+            == Integer.signum(before.energyFit() - after.energyFit());
     String fit =
-        before.energyFit() == after.energyFit()
-            ? ""
-            : " (" + after.energyFit() + " % instead of " + before.energyFit() + " %)";
+        shown ? " (" + after.energyFit() + " % instead of " + before.energyFit() + " %)" : "";
     add(
         other.energy() - one.energy(),
         "energy keeps less to what you wish for" + fit,
@@ -143,8 +144,8 @@ final class CostWords {
       } else {
         add(
             sum(other) - sum(one),
-            titles(other, one, title) + cause,
-            "without " + titles(one, other, title) + cause);
+            titles(other, one, title, " is in", " are in") + cause,
+            titles(one, other, title, " is out", " are out") + cause);
       }
     }
   }
@@ -165,7 +166,13 @@ final class CostWords {
   }
 
   private static String titles(
-      Map<String, Integer> in, Map<String, Integer> out, UnaryOperator<String> title) {
-    return Words.list(in.keySet().stream().filter(id -> !out.containsKey(id)).map(title).toList());
+      Map<String, Integer> in,
+      Map<String, Integer> out,
+      UnaryOperator<String> title,
+      String one,
+      String several) {
+    List<String> titles =
+        in.keySet().stream().filter(id -> !out.containsKey(id)).map(title).toList();
+    return Words.list(titles) + (titles.size() == 1 ? one : several);
   }
 }

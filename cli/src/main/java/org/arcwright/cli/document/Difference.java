@@ -137,7 +137,9 @@ final class Difference {
   private String titles(Set<String> tools) {
     Map<String, Tool> known = answers.get(number).catalog().tools();
     return Words.list(
-        tools.stream().map(id -> known.containsKey(id) ? known.get(id).title() : id).toList());
+        tools.stream()
+            .map(id -> "the " + (known.containsKey(id) ? known.get(id).title() : id))
+            .toList());
   }
 
   private void formats() {

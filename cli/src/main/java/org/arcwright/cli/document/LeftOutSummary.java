@@ -27,6 +27,11 @@ final class LeftOutSummary {
     return lines;
   }
 
+  /** A cause begins as one exercise would: several need what one needs. */
+  private static String said(String cause, int count) {
+    return count > 1 ? cause.replaceFirst("^(need|lean)s ", "$1 ") : cause;
+  }
+
   /** How many are left out for which reasons, most first, in one sentence. */
   private static String line(List<LeftOut> leftOut) {
     if (leftOut.isEmpty()) {
@@ -37,7 +42,8 @@ final class LeftOutSummary {
     List<Map.Entry<String, Integer>> most = new ArrayList<>(counts.entrySet());
     most.sort(Map.Entry.<String, Integer>comparingByValue(Comparator.reverseOrder()));
     List<String> parts = new ArrayList<>();
-    most.forEach(entry -> parts.add(entry.getValue() + " " + entry.getKey()));
+    most.forEach(
+        entry -> parts.add(entry.getValue() + " " + said(entry.getKey(), entry.getValue())));
     return "Left out: "
         + Words.count(leftOut.size(), "exercise", "exercises")
         + " ("

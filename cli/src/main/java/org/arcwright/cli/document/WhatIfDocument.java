@@ -2,6 +2,7 @@ package org.arcwright.cli.document;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.arcwright.agenda.Agenda;
 import org.arcwright.agenda.AgendaItem.Activity;
@@ -78,8 +79,9 @@ public final class WhatIfDocument {
     Sweep sweep = answer.sweep();
     String range = value(sweep.from()) + " to " + value(sweep.to());
     return switch (parameter) {
-      case CAP -> "What if the time at hand were another: " + range + "?";
-      case PEOPLE -> "What if others came: " + sweep.from() + " to " + value(sweep.to()) + "?";
+      case CAP -> "What if there were more or less time: " + range + "?";
+      case PEOPLE ->
+          "What if more or fewer came: " + sweep.from() + " to " + value(sweep.to()) + "?";
       case BUFFER -> "What if more or less time were kept free at the close: " + range + "?";
       case ENERGY -> "What if it should be livelier or calmer throughout: " + range + "?";
     };
@@ -132,7 +134,10 @@ public final class WhatIfDocument {
 
   private static String instead(Row row) {
     if (row instanceof Row.None none) {
-      return "nothing fits: " + none.reasons().stream().findFirst().orElse("no reason is known.");
+      String reason = none.reasons().stream().findFirst().orElse("no reason is known.");
+      return "nothing fits: "
+          + reason.substring(0, 1).toLowerCase(Locale.ROOT)
+          + reason.substring(1);
     }
     if (row instanceof Row.Refused refused) {
       return "no such brief: " + refused.why();
@@ -178,7 +183,11 @@ public final class WhatIfDocument {
     List<String> key = new ArrayList<>();
     boolean own = answer.rows().stream().anyMatch(row -> row.value() == answer.own());
     key.add(
-        own ? "* is what the brief says." : "The brief itself says " + value(answer.own()) + ".");
+        own
+            ? "* is what the brief says."
+            : parameter == Parameter.ENERGY
+                ? "The brief itself is not among these."
+                : "The brief itself says " + value(answer.own()) + ".");
     if (answer.rows().stream()
         .anyMatch(row -> row instanceof Row.Best best && !best.proof().best())) {
       key.add("~ is the best found so far, not proven; a larger --budget may find a better one.");
@@ -235,7 +244,9 @@ public final class WhatIfDocument {
     String fewest =
         least == null
             ? ""
-            : "Least is given up at "
+            : (parameter == Parameter.ENERGY
+                    ? "Least is given up with energy "
+                    : "Least is given up at ")
                 + value(least.value())
                 + " ("
                 + Words.grouped(least.proof().cost())

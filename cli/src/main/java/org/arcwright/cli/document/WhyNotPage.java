@@ -13,10 +13,13 @@ import org.arcwright.catalog.Catalog;
 import org.arcwright.catalog.Exercise;
 import org.arcwright.compose.Composition.Composed;
 import org.arcwright.compose.Price;
+import org.arcwright.compose.explain.Clash;
 import org.arcwright.compose.explain.WhyNot;
+import org.arcwright.compose.explain.Wish;
 
 /** Why an exercise is not in an agenda, as text. */
 public final class WhyNotPage {
+  private final Wish asked;
   private final String title;
   private final Agenda agenda;
   private final CostWords.Side before;
@@ -39,6 +42,7 @@ public final class WhyNotPage {
       Catalog catalog,
       int width) {
     this.catalog = catalog;
+    this.asked = new Wish.Include(exercise);
     this.title = title(exercise);
     this.agenda = agenda;
     this.before = new CostWords.Side(figures, prices);
@@ -57,7 +61,7 @@ public final class WhyNotPage {
     } else if (answer instanceof WhyNot.RuledOut ruled) {
       text(title + " is ruled out: " + ruled.leftOut().reason() + ".");
       text(where(ruled.field(), briefName, line));
-      lines.addAll(ClashPage.lines(ruled.clash(), width));
+      lines.addAll(ClashPage.lines(beside(ruled.clash()), width));
     } else if (answer instanceof WhyNot.Possible possible) {
       possible(possible.with());
       if (!possible.with().proof().best()) {
@@ -65,11 +69,27 @@ public final class WhyNotPage {
       }
     } else if (answer instanceof WhyNot.Impossible impossible) {
       text("The brief allows " + title + ", but no agenda fits with it in.");
-      lines.addAll(ClashPage.lines(impossible.clash(), width));
+      lines.addAll(ClashPage.lines(beside(impossible.clash()), width));
     } else {
       text("The budget ended before that was known. Give it more time with --budget.");
     }
     return Words.untied(String.join("\n", lines)) + "\n";
+  }
+
+  /** The clash without what goes without saying: that the exercise is not had, or done without. */
+  private Clash beside(Clash clash) {
+    return new Clash(
+        clash.conflicts().stream()
+            .filter(conflict -> conflict.wishes().stream().anyMatch(each -> !isAsked(each.wish())))
+            .toList(),
+        clash.waysOut().stream()
+            .filter(way -> way.loosenings().stream().anyMatch(each -> !isAsked(each.wish())))
+            .toList(),
+        clash.complete());
+  }
+
+  private boolean isAsked(Wish wish) {
+    return wish.equals(asked);
   }
 
   private static String where(String field, Optional<String> briefName, OptionalInt line) {

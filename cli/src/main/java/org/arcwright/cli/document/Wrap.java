@@ -7,11 +7,14 @@ import java.util.List;
 public final class Wrap {
   private Wrap() {}
 
+  /** Where a line may end: not between a number and its per cent sign. */
+  private static final String BLANK = " (?!%)";
+
   /** The words in lines of at most {@code width}; a longer word stands on a line of its own. */
   public static List<String> lines(String text, int width) {
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder();
-    for (String word : text.split(" ", -1)) {
+    for (String word : text.split(BLANK, -1)) {
       if (!line.isEmpty() && line.length() + 1 + word.length() > width) {
         lines.add(line.toString());
         line.setLength(0);

@@ -65,8 +65,8 @@ public final class Bundle {
       Instant now,
       Function<String, Optional<String>> before) {
     add("sponsor-call", "sponsor", SponsorSheet.of(workshop));
-    add("preparation-plan", "plan", PreparationPlan.of(workshop));
-    PreparationPlan.calendar(workshop, now, before.apply(PLAN))
+    add("preparation-plan", "plan", PreparationPlan.of(workshop, standIns));
+    PreparationPlan.calendar(workshop, standIns, now, before.apply(PLAN))
         .ifPresent(file -> calendar(PLAN, "index.plan-calendar", "index.plan-calendar.what", file));
     BoardPlan.of(workshop)
         .ifPresent(sheet -> add("board-plan", workshop.boardPlan(), "board", sheet));

@@ -15,6 +15,8 @@ import org.arcwright.cli.page.Block.Table;
 import org.arcwright.cli.page.Block.Text;
 import org.arcwright.cli.page.Sheet;
 import org.arcwright.cli.words.Language;
+import org.arcwright.standin.StandIn;
+import org.arcwright.standin.StandIns;
 
 /** What is to be done before the day, dated back from it in working days. */
 public final class PreparationPlan {
@@ -24,6 +26,7 @@ public final class PreparationPlan {
     INVITE("invite", 12, 30, "sponsor", Where.EVERYWHERE),
     MATERIALS("materials", 7, 45, "producer", Where.ROOM),
     BOARD("board", 6, 90, "producer", Where.BOARD),
+    SPARE_BOARD("spare-board", 6, 30, "producer", Where.SPARE_BOARD),
     DOCUMENT("document", 6, 30, "producer", Where.DOCUMENT),
     ONBOARD("onboard", 5, 30, "facilitator", Where.EVERYWHERE),
     TALKS("talks", 4, 60, "facilitator", Where.EVERYWHERE),
@@ -53,13 +56,24 @@ public final class PreparationPlan {
     EVERYWHERE,
     SCREENS,
     BOARD,
+    SPARE_BOARD,
     DOCUMENT,
     ROOM
   }
 
-  private PreparationPlan() {}
+  private final Workshop workshop;
+  private final Language language;
 
-  private static List<Task> tasks(Workshop workshop) {
+  /** The stand-ins that need a board where the agenda itself has none. */
+  private final List<StandIn> onSpareBoard;
+
+  private PreparationPlan(Workshop workshop, StandIns standIns) {
+    this.workshop = workshop;
+    this.language = workshop.language();
+    this.onSpareBoard = Spares.tools(workshop, standIns).getOrDefault("board", List.of());
+  }
+
+  private List<Task> tasks() {
     Mode mode = workshop.agenda().mode();
     List<Task> tasks = new ArrayList<>();
     for (Task task : Task.values()) {
@@ -68,6 +82,7 @@ public final class PreparationPlan {
             case EVERYWHERE -> true;
             case SCREENS -> mode != Mode.IN_PERSON;
             case BOARD -> workshop.leansOnBoard();
+            case SPARE_BOARD -> !onSpareBoard.isEmpty();
             case DOCUMENT -> !workshop.using("document").isEmpty();
             case ROOM -> mode != Mode.REMOTE;
           };
@@ -79,10 +94,13 @@ public final class PreparationPlan {
   }
 
   /** The sheet. */
-  public static Sheet of(Workshop workshop) {
-    Language language = workshop.language();
+  public static Sheet of(Workshop workshop, StandIns standIns) {
+    return new PreparationPlan(workshop, standIns).sheet();
+  }
+
+  private Sheet sheet() {
     List<List<Cell>> rows = new ArrayList<>();
-    for (Task task : tasks(workshop)) {
+    for (Task task : tasks()) {
       String day =
           workshop
               .hours()
@@ -92,8 +110,8 @@ public final class PreparationPlan {
       rows.add(
           List.of(
               Cell.of(day),
-              Cell.of(language.say("plan.task." + task.key), how(task, workshop)),
-              Cell.of(owner(task, language)),
+              Cell.of(language.say("plan.task." + task.key), how(task)),
+              Cell.of(owner(task)),
               Cell.of(language.say("time.minutes", task.minutes))));
     }
     List<Block> blocks =
@@ -119,23 +137,20 @@ public final class PreparationPlan {
    * @param before what the earlier file said, if there is one
    */
   public static Optional<String> calendar(
-      Workshop workshop, Instant stamp, Optional<String> before) {
-    return workshop.agenda().start().flatMap(start -> write(workshop, start, stamp, before));
+      Workshop workshop, StandIns standIns, Instant stamp, Optional<String> before) {
+    PreparationPlan plan = new PreparationPlan(workshop, standIns);
+    return workshop.agenda().start().flatMap(start -> plan.write(start, stamp, before));
   }
 
-  private static Optional<String> write(
-      Workshop workshop, ZonedDateTime start, Instant stamp, Optional<String> before) {
-    Language language = workshop.language();
+  private Optional<String> write(ZonedDateTime start, Instant stamp, Optional<String> before) {
     CalendarEvents events = new CalendarEvents(workshop.whose(), stamp, before);
-    for (Task task : tasks(workshop)) {
+    for (Task task : tasks()) {
       Duration length = Duration.ofMinutes(task.minutes);
       String word = "plan:" + task.key;
       String title =
           language.say(
               "plan.event", language.say("plan.task." + task.key), workshop.agenda().title());
-      String more =
-          language.say(
-              "plan.event.more", how(task, workshop), owner(task, language), language.time(length));
+      String more = language.say("plan.event.more", how(task), owner(task), language.time(length));
       if (task.days == 0) {
         events.add(word, title, more, start.minus(length), start);
       } else {
@@ -146,14 +161,21 @@ public final class PreparationPlan {
   }
 
   /** The last hour is another one at screens, in a room, and in both. */
-  private static String how(Task task, Workshop workshop) {
-    Language language = workshop.language();
-    return task == Task.HOUR
-        ? language.say("plan.how.hour." + workshop.agenda().mode().word())
-        : language.say("plan.how." + task.key);
+  private String how(Task task) {
+    return switch (task) {
+      case HOUR -> language.say("plan.how.hour." + workshop.agenda().mode().word());
+      case SPARE_BOARD ->
+          language.say(
+              "plan.how.spare-board",
+              language.list(
+                  onSpareBoard.stream()
+                      .map(standIn -> language.say("quoted", standIn.title()))
+                      .toList()));
+      default -> language.say("plan.how." + task.key);
+    };
   }
 
-  private static String owner(Task task, Language language) {
+  private String owner(Task task) {
     return language.say("plan.owner." + task.owner);
   }
 

@@ -19,4 +19,9 @@ class WrapTest {
   void hangsLaterLinesBelowTheFirstWord() {
     assertThat(Wrap.hanging("- ", "one two three", 9)).containsExactly("- one two", "  three");
   }
+
+  @Test
+  void keepsANumberAndItsPerCentSignTogether() {
+    assertThat(Wrap.lines("keep 13 % free", 7)).containsExactly("keep", "13 %", "free");
+  }
 }
