@@ -31,7 +31,7 @@ class ComposeVaryTest {
     assertThat(run.code()).isEqualTo(Exit.DONE);
     assertThat(run.err()).isEmpty();
     assertThat(run.out())
-        .startsWith("Ideas for the open day\nWhat if the time at hand were another: 15 min to ")
+        .startsWith("Ideas for the open day\nWhat if there were more or less time: 15 min to ")
         .containsPattern("(?m)^time +points +work +breaks +energy fit +exercises$")
         .containsPattern("(?m)^15 min +nothing fits: ")
         .containsPattern("(?m)^1 h 15 min \\* +[0-9,]+ ")
