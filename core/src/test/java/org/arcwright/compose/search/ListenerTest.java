@@ -45,6 +45,22 @@ class ListenerTest {
     }
   }
 
+  /** The outline's bound, and that of the finer guide, which takes longer to make. */
+  @Test
+  void aBoundIsHeardAsSoonAsThereIsOne() {
+    for (long seed = 0; seed < 4; seed++) {
+      Instance instance = Instances.of(150, 180, seed);
+      Ear ear = new Ear();
+      Solution solution = Search.solve(instance, Models.AMPLE, ear);
+      Model model = Models.of(instance);
+      Outline outline = Outline.of(model, Models.work());
+      Reach reach = outline.reach(model.pack(solution.cost() + 1));
+      assertThat(ear.bounds)
+          .startsWith(model.cost(outline.root()))
+          .contains(model.cost(outline.guide(reach).bound.root()));
+    }
+  }
+
   @Test
   void everyIncumbentFits() {
     for (long seed = 0; seed < 200; seed++) {

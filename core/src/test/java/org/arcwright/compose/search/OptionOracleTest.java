@@ -61,15 +61,6 @@ class OptionOracleTest {
   }
 
   @Test
-  void theFirstOptionIsTheBest() {
-    Instance instance = Instances.of(60, 120, 4);
-    OptionList options = OptionSearch.solve(instance, new OptionRule(1, 50, 25), Models.AMPLE);
-    assertThat(options.end()).isEqualTo(End.ENOUGH);
-    assertThat(options.solutions().get(0).items())
-        .isEqualTo(Search.solve(instance, Models.AMPLE).items());
-  }
-
-  @Test
   void aLimitEndsTheSearchWithTheOptionsProvenSoFar() {
     Instance instance = Instances.of(150, 180, 4);
     OptionRule rule = new OptionRule(5, 50, 25);
