@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -52,6 +53,15 @@ class RunSheetInBrowserTest {
 
   private String says(String id) {
     return tab.text("document.getElementById('%s').textContent".formatted(id));
+  }
+
+  /** A browser writes down what a page keeps in its own time, which a busy machine makes long. */
+  private void reloadUntil(BooleanSupplier settled) {
+    int tries = 0;
+    do {
+      tab.reload();
+      at(minutes(0) + 1);
+    } while (!settled.getAsBoolean() && ++tries < 10);
   }
 
   private int number(String expression) {
@@ -118,15 +128,13 @@ class RunSheetInBrowserTest {
     click("go");
     at(minutes(0));
     click("go");
-    tab.reload();
-    at(minutes(0) + 1);
+    reloadUntil(() -> says("now").equals(title(1)));
 
     assertThat(says("now")).isEqualTo(title(1));
     assertThat(says("left")).isEqualTo(minutes(1) - 1 + " min left");
 
     click("again");
-    tab.reload();
-    at(minutes(0) + 1);
+    reloadUntil(() -> !says("now").equals(title(1)));
     assertThat(says("now")).isNotEqualTo(title(1));
     assertThat(current()).isEmpty();
   }
