@@ -30,16 +30,21 @@ final class Dive {
     this.kept = new int[width];
   }
 
-  /** Number of the cheapest END label found, or -1. */
-  static int run(Labels labels, Expander expander, int width) {
+  /**
+   * Number of the cheapest END label found, or -1.
+   *
+   * @param ceiling nothing is looked for that costs as much
+   */
+  static int run(Labels labels, Expander expander, int width, long ceiling) {
     Dive dive = new Dive(labels, expander, width);
+    expander.ceiling = ceiling;
     int[] beam = {expander.start()};
     while (beam.length > 0) {
       dive.size = 0;
       for (int label : beam) {
         expander.expand(label, dive::offer);
       }
-      expander.ceiling = dive.best < 0 ? Model.INFINITE : labels.prices[dive.best];
+      expander.ceiling = dive.best < 0 ? ceiling : labels.prices[dive.best];
       beam = Arrays.copyOf(dive.kept, dive.size);
     }
     return dive.best;

@@ -55,6 +55,9 @@ final class Facts {
   /** For each level the cost of its energy from the start to each cell. */
   final int[][] energySum;
 
+  /** For each phase the price of spending so many cells on it. */
+  final int[][] shareCost;
+
   /** Bits of a packed price that hold the tie. */
   final int shift;
 
@@ -90,6 +93,7 @@ final class Facts {
             .toList();
     this.energyLevels = readCandidates();
     this.energySum = sumEnergies();
+    this.shareCost = shareCosts();
     this.shift = Integer.SIZE + bitsFor(mostItems());
     readProducts();
   }
@@ -128,10 +132,12 @@ final class Facts {
   /** Places the includes; false if a phase cannot have what is due at its end. */
   private boolean settle() {
     findPossible();
-    if (!placeIncludes()) {
-      return false;
+    if (!instance.include().isEmpty()) {
+      if (!placeIncludes()) {
+        return false;
+      }
+      findPossible();
     }
-    findPossible();
     for (int p = 0; p < phases; p++) {
       if ((due[p] & ~possible[p]) != 0) {
         return false;
@@ -145,11 +151,9 @@ final class Facts {
     return allowed(candidate, phase) && (needs[candidate] & ~possible[phase]) == 0;
   }
 
-  /** Price of spending so many cells on a phase. */
-  int shareCost(int phase, int spent) {
-    int weight = instance.weights().share();
-    long off = Math.abs((long) spent * grid - instance.phases().get(phase).target());
-    return whole("weights.share", weight, weight * off);
+  /** Closing buffer in cells for so many exercise cells. */
+  int buffer(int exerciseCells) {
+    return (int) (((long) exerciseCells * instance.bufferPercent() + 99) / 100);
   }
 
   /** The rules that count a candidate, as bits. */
@@ -267,6 +271,19 @@ final class Facts {
       sums[e] = sum;
     }
     return sums;
+  }
+
+  private int[][] shareCosts() {
+    int weight = instance.weights().share();
+    int[][] costs = new int[phases][cells + 1];
+    for (int p = 0; p < phases; p++) {
+      long target = instance.phases().get(p).target();
+      for (int spent = 0; spent <= cells; spent++) {
+        long off = Math.abs((long) spent * grid - target);
+        costs[p][spent] = whole("weights.share", weight, weight * off);
+      }
+    }
+    return costs;
   }
 
   /** Refuses a price so large that sums of it could no longer be told apart. */

@@ -43,6 +43,12 @@ final class LabelSetting {
     raise(completion.root());
   }
 
+  /** Starts from an agenda that is known, and told already. */
+  void start(Scout.Found found) {
+    price = found.price();
+    items = found.items();
+  }
+
   /** Looks for nothing but what costs less. */
   void below(long ceiling) {
     price = Math.min(price, ceiling);
@@ -70,8 +76,8 @@ final class LabelSetting {
    */
   void dive(int width) {
     labels.clear();
-    int end = Dive.run(labels, expander(true), width);
-    if (end >= 0 && labels.prices[end] < price) {
+    int end = Dive.run(labels, expander(true), width, price);
+    if (end >= 0) {
       accept(end);
     }
   }

@@ -78,10 +78,6 @@ final class ModelBuilder {
     }
     int most = phase.count().max();
     boolean counted = most < maxCells / Math.max(1, shortest);
-    int[] shareCost = new int[facts.cells + 1];
-    for (int m = 0; m <= facts.cells; m++) {
-      shareCost[m] = facts.shareCost(p, m);
-    }
     return new Stage(
         p,
         phase.count().min(),
@@ -89,7 +85,7 @@ final class ModelBuilder {
         counted,
         Math.min(phase.minutes().min() / facts.grid, facts.cells + 1),
         maxCells,
-        shareCost,
+        facts.shareCost[p],
         facts.due[p],
         relevant,
         awaited,

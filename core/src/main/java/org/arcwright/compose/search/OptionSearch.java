@@ -75,7 +75,8 @@ public final class OptionSearch {
         return alone(Search.infeasible(work));
       }
       Outline outline = Outline.of(model.get(), work);
-      Solution best = Search.solve(model.get(), outline, instance, work, Listener.NONE);
+      Solution best =
+          Search.solve(model.get(), outline, instance, Optional.empty(), work, Listener.NONE);
       return best.status() == Status.OPTIMAL
           ? new OptionSearch(model.get(), outline, rule, best, work).run()
           : alone(best);

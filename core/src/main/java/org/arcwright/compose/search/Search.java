@@ -6,8 +6,9 @@ import org.arcwright.compose.instance.Instance;
 import org.arcwright.compose.search.Solution.Status;
 
 /**
- * Solves instances exactly: a coarse relaxation, a first agenda from a short dive, a finer bound
- * where an agenda cheaper than that may lead, and label setting to the proof.
+ * Solves instances exactly: a first agenda at once, a coarse relaxation, a better agenda from a
+ * short dive, a finer bound where an agenda cheaper than that may lead, and label setting to the
+ * proof.
  *
  * <p>An elementary shortest path with resource constraints (Feillet, Dejax, Gendreau and Gueguen
  * 2004) is NP-hard; the worst case is exponential in the exercises that a cheapest path would
@@ -49,23 +50,45 @@ public final class Search {
   }
 
   private static Solution solve(Instance instance, Work work, Listener listener) {
-    Optional<Model> model = ModelBuilder.build(instance, work);
-    return model.map(m -> solve(m, instance, work, listener)).orElseGet(() -> infeasible(work));
+    return Facts.of(instance, work)
+        .map(facts -> solve(facts, work, listener))
+        .orElseGet(() -> infeasible(work));
   }
 
-  private static Solution solve(Model model, Instance instance, Work work, Listener listener) {
-    return solve(model, Outline.of(model, work), instance, work, listener);
+  private static Solution solve(Facts facts, Work work, Listener listener) {
+    Optional<Scout.Found> first = Scout.run(facts, work);
+    first.ifPresent(found -> listener.incumbent(found.price() >> facts.shift, found.items()));
+    try {
+      return ModelBuilder.build(facts, work)
+          .map(
+              model -> solve(model, Outline.of(model, work), facts.instance, first, work, listener))
+          .orElseGet(() -> infeasible(work));
+    } catch (Work.Stopped stopped) {
+      return first
+          .map(found -> found.solution(facts.shift, work.done()))
+          .orElseThrow(() -> stopped);
+    }
   }
 
-  /** Solves an instance from its model and outline. */
+  /**
+   * Solves an instance from its model and outline.
+   *
+   * @param first an agenda that is known and told already
+   */
   static Solution solve(
-      Model model, Outline outline, Instance instance, Work work, Listener listener) {
+      Model model,
+      Outline outline,
+      Instance instance,
+      Optional<Scout.Found> first,
+      Work work,
+      Listener listener) {
     if (outline.root() >= Model.INFINITE) {
       return infeasible(instance, work);
     }
     LabelSetting setting =
         new LabelSetting(
             model, outline.guide(), Sharing.none(model), new Tracked(model), work, listener);
+    first.ifPresent(setting::start);
     boolean proven;
     try {
       setting.dive(Dive.NARROW);

@@ -1,0 +1,123 @@
+package org.arcwright.compose.search;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicLong;
+import java.util.function.LongFunction;
+import java.util.stream.LongStream;
+import org.arcwright.compose.instance.Instance;
+import org.arcwright.compose.instance.Item;
+import org.arcwright.compose.oracle.Instances;
+import org.arcwright.compose.search.Solution.Status;
+import org.assertj.core.api.SoftAssertions;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** A first agenda, before anything is bounded. */
+class ScoutTest {
+  @ParameterizedTest
+  @CsvSource({"60, 90", "150, 180", "1000, 180", "150, 480"})
+  void isFoundForEveryLikelyWorkshop(int candidates, int cap) {
+    SoftAssertions softly = new SoftAssertions();
+    for (long seed = 0; seed < 20; seed++) {
+      Instance instance = Instances.of(candidates, cap, seed);
+      Optional<Solution> first = first(instance);
+      softly.assertThat(first).describedAs("seed %d", seed).isPresent();
+      first.ifPresent(solution -> Passes.theChecker(softly, 0, instance, solution));
+    }
+    softly.assertAll();
+  }
+
+  @ParameterizedTest
+  @CsvSource({"150, 180", "150, 480"})
+  void isMostlyFoundWithThreeWishesAndAPin(int candidates, int cap) {
+    assertThat(found(seed -> Instances.wished(candidates, cap, seed), 20)).isGreaterThan(15);
+  }
+
+  /** Meals, pins, wishes, odd bounds, and in every second one rules of its own. */
+  @Test
+  void fitsWhateverIsAsked() {
+    assertThat(found(Instances::tiny, 500)).isGreaterThan(100);
+    assertThat(found(seed -> Instances.ruled(Instances.tiny(seed), seed), 500)).isGreaterThan(100);
+    assertThat(found(Instances::demanding, 300)).isGreaterThan(75);
+  }
+
+  /** How many of the first seeds it finds one for; each must pass the checker. */
+  private static long found(LongFunction<Instance> instances, long seeds) {
+    SoftAssertions softly = new SoftAssertions();
+    long found =
+        LongStream.range(0, seeds)
+            .filter(
+                seed -> {
+                  Instance instance = instances.apply(seed);
+                  Optional<Solution> first = first(instance);
+                  first.ifPresent(s -> Passes.theChecker(softly, seed, instance, s));
+                  return first.isPresent();
+                })
+            .count();
+    softly.assertAll();
+    return found;
+  }
+
+  private static Optional<Solution> first(Instance instance) {
+    Work work = new Work(Limit.NONE);
+    return Facts.of(instance, work)
+        .flatMap(
+            facts -> Scout.run(facts, work).map(found -> found.solution(facts.shift, work.done())));
+  }
+
+  /** Half a day, in steps, which are the same on every machine. */
+  @Test
+  void isHeardInTheFirstTenthOfTheWayToTheProof() {
+    for (long seed = 0; seed < 9; seed++) {
+      Instance instance = Instances.of(150, 180, seed);
+      AtomicLong steps = new AtomicLong();
+      AtomicLong first = new AtomicLong(-1);
+      Listener listener =
+          new Listener() {
+            @Override
+            public void incumbent(long cost, List<Item> items) {
+              first.compareAndSet(-1, steps.get());
+            }
+          };
+      Limit counting =
+          done -> {
+            steps.set(done);
+            return false;
+          };
+      long proof = Search.solve(instance, counting, listener).labels();
+      assertThat(first.get()).isBetween(0L, proof / 10);
+    }
+  }
+
+  /** The answer to a budget that ends while the first bound is worked out. */
+  @Test
+  void isTheAnswerWhenTheLimitEndsBeforeAnyBound() {
+    Instance instance = Instances.of(150, 480, 1);
+    Solution solution = Search.solve(instance, Limit.labels(2000));
+    SoftAssertions softly = new SoftAssertions();
+    softly.assertThat(solution.status()).isEqualTo(Status.FEASIBLE);
+    softly.assertThat(solution.items()).isNotEmpty();
+    softly.assertThat(solution.bound()).isZero();
+    Passes.theChecker(softly, 1, instance, solution);
+    softly.assertAll();
+  }
+
+  /** A break as long as the meal could be read as either, at another cost. */
+  @Test
+  void isNotLookedForWhereABreakCouldBeAMeal() {
+    long seed =
+        LongStream.range(0, 2000)
+            .filter(
+                s ->
+                    Instances.tiny(s).meals().stream()
+                        .anyMatch(m -> m.minutes() == Instances.tiny(s).breakMinutes()))
+            .filter(s -> Search.solve(Instances.tiny(s), Limit.NONE).status() == Status.OPTIMAL)
+            .findFirst()
+            .orElseThrow();
+    assertThat(first(Instances.tiny(seed))).isEmpty();
+  }
+}
