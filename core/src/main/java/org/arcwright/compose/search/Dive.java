@@ -3,7 +3,7 @@ package org.arcwright.compose.search;
 import java.util.Arrays;
 
 /**
- * A first agenda: a beam goes item by item from the start, keeping the few labels with the least
+ * A good agenda: a beam goes item by item from the start, keeping the few labels with the least
  * estimates, and uses no exercise twice. Its price is a ceiling for the proof.
  */
 final class Dive {

@@ -11,10 +11,12 @@
  *   <li>{@code Facts} turns the instance into cells, numbers and bits, and drops what cannot be
  *       used. Wishes become products that one exercise alone yields. {@code ModelBuilder} groups
  *       what is alike.
+ *   <li>{@code Scout} finds a first agenda, mostly, before anything is bounded (limited discrepancy
+ *       search, Harvey and Ginsberg 1995).
  *   <li>{@code Outline} forgets that no exercise comes twice, and formats and products too: a
  *       relaxation of the state space (Christofides, Mingozzi and Toth 1981), solved backward over
  *       time in one cheap pass.
- *   <li>{@code Dive}, a narrow beam along the outline, finds a first agenda: a ceiling.
+ *   <li>{@code Dive}, a narrow beam along the outline, finds a better one: a ceiling.
  *   <li>{@code Corridor} goes forward over the outline and leaves out each state that no agenda
  *       under the ceiling passes, for its least price from the start and to the end are known:
  *       bounding from both sides (Righini and Salani 2006).
