@@ -46,6 +46,9 @@ final class Facts {
   final Neighbours neighbours;
   final List<AtMost> atMost;
 
+  /** Candidates that must appear, pinned ones too. */
+  final int[] wished;
+
   /** For each phase, what may exist by its end. */
   final long[] possible;
 
@@ -85,6 +88,7 @@ final class Facts {
     this.kindsOf = Stream.generate(BitSet::new).limit(phases).toArray(BitSet[]::new);
     this.due = new long[phases];
     this.possible = new long[phases];
+    this.wished = wished();
     this.neighbours = Neighbours.of(instance.rules().apart(), numbers, count);
     this.atMost =
         instance.rules().atMost().stream()
@@ -163,6 +167,15 @@ final class Facts {
       counting |= atMost.get(r).members().get(candidate) ? 1 << r : 0;
     }
     return counting;
+  }
+
+  private int[] wished() {
+    return Stream.concat(
+            instance.include().stream(), instance.pins().stream().map(Instance.Pin::id))
+        .distinct()
+        .filter(numbers::containsKey)
+        .mapToInt(numbers::get)
+        .toArray();
   }
 
   /** Reads what candidates are; returns the energies that they have. */

@@ -148,10 +148,10 @@ final class ModelBuilder {
   }
 
   /**
-   * The products that the bound follows in a phase, of those that may come to exist here: first
-   * those due at its end or a later one's, for somebody must yield them (a wish that the bound does
-   * not follow costs it nothing), then those that exercises need, the soonest first. What an
-   * earlier phase must have left exists for certain.
+   * The products that the bound follows in a phase, of those that may come to exist here: those due
+   * at its end or a later one's and those that a wish needs, for somebody must yield them, so that
+   * what the bound does not follow of them costs it nothing; then what other exercises need. The
+   * soonest come first. What an earlier phase must have left exists for certain.
    */
   private long[] awaited(int p, long[] needed) {
     List<Long> chosen = new ArrayList<>();
@@ -162,10 +162,22 @@ final class ModelBuilder {
     for (int q = p; q < facts.phases; q++) {
       follow(chosen, facts.due[q] & facts.possible[p] & ~certain, DUE);
     }
+    follow(chosen, asked(p) & facts.possible[p] & ~certain, DUE);
     for (int q = p; q < facts.phases; q++) {
       follow(chosen, needed[q] & facts.possible[p] & ~certain, AWAITED);
     }
     return chosen.stream().mapToLong(Long::longValue).toArray();
+  }
+
+  /** What wished exercises need that a phase or a later one can use. */
+  private long asked(int phase) {
+    long asked = 0;
+    for (int candidate : facts.wished) {
+      for (int p = phase; p < facts.phases; p++) {
+        asked |= facts.usable(candidate, p) ? facts.needs[candidate] : 0;
+      }
+    }
+    return asked;
   }
 
   private static void follow(List<Long> chosen, long products, int most) {
