@@ -122,7 +122,7 @@ final class Scout {
     for (int k = 0; k < size; k++) {
       int i = candidates[k];
       long rank = wished(i) ? 0 : (facts.yields[i] & facts.due[phase]) != 0 ? 1 : 2;
-      order[k] = (rank << 31 | instance.candidates().get(i).cost()) << 32 | i;
+      order[k] = (rank << 29 | instance.candidates().get(i).cost()) << 32 | i;
     }
     Arrays.sort(order);
     return Arrays.stream(order, 0, MOST).mapToInt(key -> (int) key).toArray();

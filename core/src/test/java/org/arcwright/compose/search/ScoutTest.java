@@ -32,7 +32,7 @@ class ScoutTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"150, 180", "150, 480"})
+  @CsvSource({"150, 180", "1000, 180", "150, 480"})
   void isMostlyFoundWithThreeWishesAndAPin(int candidates, int cap) {
     assertThat(found(seed -> Instances.wished(candidates, cap, seed), 20)).isGreaterThan(15);
   }
