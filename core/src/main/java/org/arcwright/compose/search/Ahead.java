@@ -66,6 +66,16 @@ final class Ahead {
     return least;
   }
 
+  /** Whether each phase by itself has room for what it must hold. */
+  boolean mayBegin() {
+    for (int p = 0; p < facts.phases; p++) {
+      if (here(p, 0, 0, 0) > maxCells[p]) {
+        return false;
+      }
+    }
+    return true;
+  }
+
   /**
    * Whether there is room for what must come after an exercise, as far as this can tell.
    *

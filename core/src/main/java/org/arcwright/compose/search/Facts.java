@@ -1,6 +1,7 @@
 package org.arcwright.compose.search;
 
 import java.util.BitSet;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -153,6 +154,25 @@ final class Facts {
   /** Whether a phase can use a candidate. */
   boolean usable(int candidate, int phase) {
     return allowed(candidate, phase) && (needs[candidate] & ~possible[phase]) == 0;
+  }
+
+  /** No agenda costs less: the fewest exercises of each phase, all at the price of its cheapest. */
+  long least() {
+    long sum = 0;
+    for (int p = 0; p < phases; p++) {
+      long cheapest = Long.MAX_VALUE;
+      for (int i = 0; i < ids.length; i++) {
+        if (usable(i, p)) {
+          Candidate candidate = instance.candidates().get(i);
+          cheapest =
+              Math.min(
+                  cheapest, (long) candidate.cost() + Collections.min(candidate.lengthCosts()));
+        }
+      }
+      int fewest = instance.phases().get(p).count().min();
+      sum += cheapest == Long.MAX_VALUE ? 0 : fewest * cheapest;
+    }
+    return sum;
   }
 
   /** Closing buffer in cells for so many exercise cells. */

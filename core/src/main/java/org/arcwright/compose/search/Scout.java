@@ -24,10 +24,11 @@ final class Scout {
    * @param price packed
    */
   record Found(List<Item> items, long price) {
-    /** As a solution of which nothing is proven. */
-    Solution solution(int shift, long steps) {
-      long tie = price & ((1L << shift) - 1);
-      return new Solution(Status.FEASIBLE, price >> shift, tie, 0, items, steps);
+    /** As a solution that may not be the best. */
+    Solution solution(Facts facts, long steps) {
+      long tie = price & ((1L << facts.shift) - 1);
+      long cost = price >> facts.shift;
+      return new Solution(Status.FEASIBLE, cost, tie, facts.least(), items, steps);
     }
   }
 
@@ -97,7 +98,7 @@ final class Scout {
 
   private Optional<Found> run() {
     Place end = null;
-    for (int astray = 0; end == null && turns > 0; astray++) {
+    for (int astray = 0; ahead.mayBegin() && end == null && turns > 0; astray++) {
       end = explore(Place.START, astray);
     }
     return Optional.ofNullable(end).flatMap(this::found);

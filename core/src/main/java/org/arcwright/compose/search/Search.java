@@ -64,9 +64,7 @@ public final class Search {
               model -> solve(model, Outline.of(model, work), facts.instance, first, work, listener))
           .orElseGet(() -> infeasible(work));
     } catch (Work.Stopped stopped) {
-      return first
-          .map(found -> found.solution(facts.shift, work.done()))
-          .orElseThrow(() -> stopped);
+      return first.map(found -> found.solution(facts, work.done())).orElseThrow(() -> stopped);
     }
   }
 
