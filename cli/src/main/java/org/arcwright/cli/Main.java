@@ -105,6 +105,8 @@ public final class Main {
         });
     line.getSubcommands().values().forEach(Main::addCommonOptions);
     line.registerConverter(Path.class, new Paths());
+    line.registerConverter(Integer.class, new WholeNumbers());
+    line.registerConverter(int.class, new WholeNumbers());
     return line.setOut(writer(terminal.out()))
         .setErr(writer(terminal.err()))
         .setUsageHelpWidth(Math.min(terminal.width(), Terminal.PAGE))

@@ -7,6 +7,9 @@ import picocli.CommandLine.Option;
 
 /** How many options somebody wants to choose from. */
 final class OptionsOption {
+  private static final int SHARE = 50;
+  private static final int WITHIN = 25;
+
   @Option(
       names = "--options",
       paramLabel = "K",
@@ -19,19 +22,24 @@ final class OptionsOption {
       converter = PercentConverter.class,
       description =
           "most exercises of an earlier option that a later one may use again; 50%% if not given")
-  private int share = 50;
+  private Optional<Integer> share = Optional.empty();
 
   @Option(
       names = "--within",
       paramLabel = "PART",
       converter = PercentConverter.class,
       description = "how many more points than the best an option may have; 25%% if not given")
-  private int within = 25;
+  private Optional<Integer> within = Optional.empty();
 
   /** What is asked for; nothing if one agenda will do. */
   Optional<OptionRule> rule() {
+    if (count.isEmpty() && (share.isPresent() || within.isPresent())) {
+      throw new Refusal(
+          (share.isPresent() ? "--share" : "--within")
+              + " says how options may differ; say with --options how many you want");
+    }
     try {
-      return count.map(k -> new OptionRule(k, share, within));
+      return count.map(k -> new OptionRule(k, share.orElse(SHARE), within.orElse(WITHIN)));
     } catch (InvalidValueException e) {
       throw new Refusal("--" + e.getMessage(), e);
     }

@@ -79,4 +79,24 @@ class ComposeOptionsTest {
     assertThat(run.out()).isEmpty();
     assertThat(run.err()).contains(option.substring(2));
   }
+
+  @Test
+  void whatSaysHowOptionsDifferWantsToKnowHowMany() {
+    Run share = Run.of("compose", brief, "--share", "40%");
+    Run within = Run.of("compose", brief, "--within", "10%");
+
+    assertThat(share.code()).isEqualTo(Exit.WRONG_INPUT);
+    assertThat(share.err())
+        .isEqualTo("--share says how options may differ; say with --options how many you want\n");
+    assertThat(within.code()).isEqualTo(Exit.WRONG_INPUT);
+    assertThat(within.err()).startsWith("--within says");
+  }
+
+  @Test
+  void aNumberThatIsNoneIsToldInWords() {
+    Run run = Run.of("compose", brief, "--options", "some");
+
+    assertThat(run.code()).isEqualTo(Exit.WRONG_INPUT);
+    assertThat(run.err()).contains("\"some\" is no whole number; write digits, such as 3");
+  }
 }

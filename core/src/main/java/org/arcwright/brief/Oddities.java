@@ -8,6 +8,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
 import org.arcwright.brief.Group.Acquaintance;
 import org.arcwright.catalog.Catalog;
 import org.arcwright.catalog.Exercise;
@@ -61,19 +63,35 @@ public final class Oddities {
     return List.copyOf(oddities.found);
   }
 
-  private void add(String field, Object value, String remark) {
-    found.add(new Oddity(field, String.valueOf(value), remark));
+  /**
+   * Adds one.
+   *
+   * @param remark in which {@code {0}} and so on stand for the details
+   */
+  private void add(String field, Object value, String name, String remark, Object... details) {
+    List<String> texts = Stream.of(details).map(String::valueOf).toList();
+    String filled = remark;
+    for (int i = 0; i < texts.size(); i++) {
+      filled = filled.replace("{" + i + "}", texts.get(i));
+    }
+    found.add(new Oddity(field, String.valueOf(value), name, texts, filled));
+  }
+
+  /** Where one word stands in a list. */
+  private static String place(String field, Set<String> list, String word) {
+    return field + "[" + list.stream().toList().indexOf(word) + "]";
   }
 
   private void group() {
     Group group = brief.group();
     if (group.count() < 3) {
-      add("people.count", group.count(), "most exercises need three people or more");
+      add("people.count", group.count(), "few-people", "most exercises need three people or more");
     }
     if (brief.mode() == Mode.REMOTE && group.count() > TALKING_GROUP) {
       add(
           "people.count",
           group.count(),
+          "many-at-screens",
           "so many at screens hardly get a word in; plan for small groups and for two or three who"
               + " help with the tools (common practice, no source)");
     }
@@ -81,6 +99,7 @@ public final class Oddities {
       add(
           "people.openness",
           group.openness(),
+          "open-strangers",
           "strangers are asked for more than they may want to tell; 1 is usual for them (common"
               + " practice, no source)");
     }
@@ -91,6 +110,7 @@ public final class Oddities {
       add(
           "cap",
           words(brief.cap()),
+          "long-at-screens",
           "at screens people last under four hours; two sittings would serve them better (common"
               + " practice, no source)");
     }
@@ -98,8 +118,9 @@ public final class Oddities {
       add(
           "cap",
           words(brief.cap()),
-          "a day as long as this wants a meal, such as meal: {at: 3h..3h30m, minutes: 60} (common"
-              + " practice, no source)");
+          "no-meal",
+          "a day as long as this wants a meal, such as {0} (common practice, no source)",
+          "meal: {at: 3h..3h30m, minutes: 60}");
     }
   }
 
@@ -113,6 +134,7 @@ public final class Oddities {
       add(
           "start",
           start.get().toLocalDate(),
+          day == DayOfWeek.SATURDAY ? "saturday" : "sunday",
           "that is a " + (day == DayOfWeek.SATURDAY ? "Saturday" : "Sunday"));
     }
     for (int i = 0; i < brief.zones().size(); i++) {
@@ -120,10 +142,10 @@ public final class Oddities {
     }
     ZonedDateTime end = start.get().plus(brief.cap());
     if (start.get().toLocalTime().isBefore(EARLY)) {
-      add("start", start.get().toLocalTime(), "that is early in the morning");
+      add("start", start.get().toLocalTime(), "early", "that is early in the morning");
     } else if (end.toLocalTime().isAfter(LATE)
         || end.toLocalDate().isAfter(start.get().toLocalDate())) {
-      add("start", start.get().toLocalTime(), "it would end at " + end.toLocalTime());
+      add("start", start.get().toLocalTime(), "late", "it would end at {0}", end.toLocalTime());
     }
   }
 
@@ -136,23 +158,25 @@ public final class Oddities {
       add(
           field,
           there.getZone(),
-          "there it would last from " + there.toLocalTime() + " to " + end.toLocalTime());
+          "night",
+          "there it would last from {0} to {1}",
+          there.toLocalTime(),
+          end.toLocalTime());
     }
   }
 
   private void tools() {
     if (!brief.tools().isEmpty() && screens && !brief.tools().contains("call")) {
-      add("tools", "a list", "people far apart need at least a call");
+      add("tools", "a list", "no-call", "people far apart need at least a call");
     }
     for (String id : brief.tools()) {
       Tool tool = catalog.tools().get(id);
       if (tool != null && !tool.modes().contains(brief.mode())) {
-        found.add(
-            Oddity.inList(
-                "tools",
-                brief.tools(),
-                id,
-                "it is nothing for a workshop that is " + brief.mode().word()));
+        add(
+            place("tools", brief.tools(), id),
+            id,
+            "nothing-" + brief.mode().word(),
+            "it is nothing for a workshop that is " + brief.mode().word());
       }
     }
   }
@@ -160,17 +184,33 @@ public final class Oddities {
   private void rest() {
     Rhythm rhythm = brief.rhythm();
     Duration most = screens ? SCREEN_STRETCH : ROOM_STRETCH;
-    String source = screens ? " (HSE L26)" : " (KACEE, Building your agenda)";
-    String usual = "a break about every " + most.toMinutes() + " minutes" + source;
+    String source = screens ? "HSE L26" : "KACEE, Building your agenda";
+    String usual = "people want a break about every {0} minutes ({1})";
     if (rhythm.pause().isZero()) {
       if (brief.cap().compareTo(most) > 0) {
-        add("rhythm.break", "none", "nobody can rest; people want " + usual);
+        add(
+            "rhythm.break",
+            "none",
+            "no-breaks",
+            "nobody can rest; " + usual,
+            most.toMinutes(),
+            source);
       }
     } else if (rhythm.longest().compareTo(most) > 0) {
-      add("rhythm.stretch", words(rhythm.longest()), "people want " + usual);
+      add(
+          "rhythm.stretch",
+          words(rhythm.longest()),
+          "long-stretch",
+          usual,
+          most.toMinutes(),
+          source);
     }
     if (screens && !rhythm.pause().isZero() && rhythm.pause().compareTo(SCREEN_BREAK) < 0) {
-      add("rhythm.break", words(rhythm.pause()), "under 5 minutes nobody rests (HSE L26)");
+      add(
+          "rhythm.break",
+          words(rhythm.pause()),
+          "short-break",
+          "under 5 minutes nobody rests (HSE L26)");
     }
     for (int i = 0; i < brief.meals().size(); i++) {
       Duration length = brief.meals().get(i).length();
@@ -178,6 +218,7 @@ public final class Oddities {
         add(
             "meals[" + i + "].minutes",
             length.toMinutes(),
+            "short-meal",
             "that is short for a meal; 45 to 60 minutes are usual (common practice, no source)");
       }
     }
@@ -186,9 +227,9 @@ public final class Oddities {
       add(
           "buffer",
           brief.bufferPercent() + "%",
-          "discussions run over, at screens even more; "
-              + usualBuffer
-              + "% is usual (common practice, no source)");
+          "small-buffer",
+          "discussions run over, at screens even more; {0}% is usual (common practice, no source)",
+          usualBuffer);
     }
   }
 
@@ -196,9 +237,11 @@ public final class Oddities {
     Optional<Goal> goal = catalog.goal(brief.goal());
     for (String product : brief.given()) {
       if (goal.isPresent() && goal.get().yields().contains(product)) {
-        found.add(
-            Oddity.inList(
-                "given", brief.given(), product, "that is what the workshop is to bring about"));
+        add(
+            place("given", brief.given(), product),
+            product,
+            "given-goal",
+            "that is what the workshop is to bring about");
       }
     }
   }
@@ -206,30 +249,32 @@ public final class Oddities {
   private void wishes() {
     Wishes wishes = brief.wishes();
     for (String id : wishes.include()) {
-      wish(Oddity.inList("wishes.include", wishes.include(), id, ""));
+      wish(place("wishes.include", wishes.include(), id), id);
     }
     for (int i = 0; i < wishes.pins().size(); i++) {
-      wish(new Oddity("wishes.pin[" + i + "].exercise", wishes.pins().get(i).exercise(), ""));
+      wish("wishes.pin[" + i + "].exercise", wishes.pins().get(i).exercise());
     }
   }
 
   /** A wish that no agenda can have as things stand, or that sits ill with another. */
-  private void wish(Oddity where) {
-    Optional<Exercise> exercise = catalog.exercise(where.value());
+  private void wish(String field, String id) {
+    Optional<Exercise> exercise = catalog.exercise(id);
     int people = brief.group().count();
+    String mode = brief.mode().word();
     if (exercise.isEmpty()) {
       return;
     }
-    String remark = "";
     if (!exercise.get().serves(people)) {
-      remark = "it does not work with " + people + " people, so nothing would fit";
+      add(
+          field,
+          id,
+          "wrong-size",
+          "it does not work with {0} people, so nothing would fit",
+          people);
     } else if (exercise.get().in(brief.mode()).fit() == 0) {
-      remark = "it cannot be done " + brief.mode().word() + ", so nothing would fit";
-    } else if (brief.wishes().usedLastTime().contains(where.value())) {
-      remark = "this group had it last time";
-    }
-    if (!remark.isEmpty()) {
-      found.add(new Oddity(where.field(), where.value(), remark));
+      add(field, id, "not-" + mode, "it cannot be done " + mode + ", so nothing would fit");
+    } else if (brief.wishes().usedLastTime().contains(id)) {
+      add(field, id, "had-last-time", "this group had it last time");
     }
   }
 
@@ -242,6 +287,7 @@ public final class Oddities {
       add(
           "own-items[" + brief.ownItems().indexOf(longest) + "].minutes",
           longest.length().toMinutes(),
+          "much-of-ones-own",
           "your own items take more than half of the time; little is left to work together");
     }
   }

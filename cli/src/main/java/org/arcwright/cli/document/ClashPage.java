@@ -82,7 +82,9 @@ final class ClashPage {
   private void wayOut(int number, WayOut way) {
     String first = Wrap.right(number + ". ", 4);
     String indent = " ".repeat(first.length());
-    String what = Words.list(way.loosenings().stream().map(Loosening::text).toList());
+    List<String> texts = way.loosenings().stream().map(Loosening::text).toList();
+    boolean lists = texts.size() > 1 && texts.stream().anyMatch(text -> text.contains(":"));
+    String what = lists ? String.join("; ", texts) : Words.list(texts);
     String sure = way.least() ? "" : " (perhaps less is enough; the budget ended first)";
     lines.addAll(Wrap.hanging(first, Words.sentence(what) + sure + ".", width));
     lines.addAll(

@@ -230,10 +230,8 @@ public final class SponsorSheet {
       String value = oddity.value();
       Optional<LocalDate> day =
           ISO_DAY.matcher(value).matches() ? Optional.of(LocalDate.parse(value)) : Optional.empty();
-      String said =
-          language.isEnglish()
-              ? language.say("sponsor.odd", day.map(language::day).orElse(value), oddity.remark())
-              : language.say("sponsor.odd.bare", day.map(language::date).orElse(value));
+      String why = language.say("odd." + oddity.name(), oddity.details().toArray());
+      String said = language.say("sponsor.odd", day.map(language::day).orElse(value), why);
       asked.add(
           new Room(language.capital(said), language.say("sponsor.line", oddity.field()), LINES));
     }
