@@ -54,19 +54,12 @@ final class LabelSetting {
     price = Math.min(price, ceiling);
   }
 
-  /** Best items so far; empty if none are known. */
-  List<Item> items() {
-    return items;
-  }
-
-  /** Their packed price, or the ceiling; {@link Model#INFINITE} if there are neither. */
+  /**
+   * Packed price of the best items so far, or the ceiling; {@link Model#INFINITE} if there are
+   * neither.
+   */
   long price() {
     return price;
-  }
-
-  /** No agenda's packed price is under this. */
-  long lower() {
-    return lower;
   }
 
   /**
