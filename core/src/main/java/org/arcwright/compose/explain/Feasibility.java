@@ -20,6 +20,7 @@ import org.arcwright.compose.instance.Item;
 import org.arcwright.compose.reduce.AgendaBuilder;
 import org.arcwright.compose.reduce.Reducer;
 import org.arcwright.compose.reduce.Reduction;
+import org.arcwright.compose.search.AnyAgenda;
 import org.arcwright.compose.search.Limit;
 import org.arcwright.compose.search.Listener;
 import org.arcwright.compose.search.Search;
@@ -151,9 +152,11 @@ final class Feasibility {
   private Answer searchAnew(Instance instance, Limit limit) {
     AnyAgenda.Found any = AnyAgenda.of(instance, steps -> steps >= SOON || limit.reached(steps));
     effort.add(any.steps());
-    return any.status() == Status.UNKNOWN
-        ? searchAtLength(instance, limit)
-        : new Answer(any.status(), any.items());
+    return switch (any.status()) {
+      case OPTIMAL, FEASIBLE -> new Answer(Status.FITS, any.items());
+      case INFEASIBLE -> new Answer(Status.FITS_NOT, List.of());
+      case STOPPED -> searchAtLength(instance, limit);
+    };
   }
 
   private Answer searchAtLength(Instance instance, Limit limit) {

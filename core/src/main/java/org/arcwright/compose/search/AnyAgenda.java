@@ -1,7 +1,9 @@
-package org.arcwright.compose.explain;
+package org.arcwright.compose.search;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -9,12 +11,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import org.arcwright.compose.explain.Day.Move;
-import org.arcwright.compose.explain.Day.Stage;
-import org.arcwright.compose.explain.Feasibility.Status;
 import org.arcwright.compose.instance.Instance;
 import org.arcwright.compose.instance.Item;
-import org.arcwright.compose.search.Limit;
+import org.arcwright.compose.search.Solution.Status;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -24,16 +23,21 @@ import org.jspecify.annotations.Nullable;
  * enforced only for those that a way found before has repeated (decremental state-space relaxation,
  * Righini and Salani 2008), so that "nothing fits" is exact, too.
  */
-final class AnyAgenda {
+public final class AnyAgenda {
   /**
    * What was found.
    *
-   * @param status {@link Status#UNKNOWN} if the limit came first, or if there are rules, which this
-   *     does not read
+   * @param status {@link Status#FEASIBLE}, {@link Status#INFEASIBLE}, or {@link Status#STOPPED} if
+   *     the limit came first, or if there are rules, which this does not read
    * @param items that fit
    * @param steps taken
    */
-  record Found(Status status, List<Item> items, long steps) {}
+  public record Found(Status status, List<Item> items, long steps) {
+    /** Copies the list. */
+    public Found {
+      items = List.copyOf(items);
+    }
+  }
 
   /**
    * A way so far: where it stands, and what it has behind it.
@@ -77,31 +81,56 @@ final class AnyAgenda {
 
   private static final int REST = -1;
 
-  private final Day day;
-  private final Ahead ahead;
+  private final Model model;
+  private final Finishable ahead;
+
+  /** Each phase's moves, shortest first; of one length, by candidate. */
+  private final Peers[][] moves;
+
   private final Limit limit;
   private final Deque<Label> open = new ArrayDeque<>();
   private final Map<Long, List<Label>> seen = new HashMap<>();
   private final Map<Integer, Long> tracked = new HashMap<>();
   private long steps;
 
-  private AnyAgenda(Day day, Ahead ahead, Limit limit) {
-    this.day = day;
+  private AnyAgenda(Model model, Finishable ahead, Limit limit) {
+    this.model = model;
     this.ahead = ahead;
+    this.moves = Arrays.stream(model.stages).map(AnyAgenda::moves).toArray(Peers[][]::new);
     this.limit = limit;
   }
 
-  static Found of(Instance instance, Limit limit) {
+  /**
+   * Looks for any agenda; prices are not looked at.
+   *
+   * @param limit asked in every part of the work
+   */
+  public static Found of(Instance instance, Limit limit) {
     if (!instance.rules().equals(Instance.Rules.NONE)) {
-      return new Found(Status.UNKNOWN, List.of(), 0);
+      return new Found(Status.STOPPED, List.of(), 0);
     }
-    Optional<Day> day = Day.of(instance);
-    if (day.isEmpty()) {
-      return new Found(Status.FITS_NOT, List.of(), 0);
+    Work work = new Work(limit);
+    try {
+      Optional<Facts> facts = Facts.of(instance, work);
+      Optional<Model> model = facts.flatMap(known -> ModelBuilder.build(known, work));
+      if (model.isEmpty()) {
+        return new Found(Status.INFEASIBLE, List.of(), 0);
+      }
+      return Finishable.of(model.get(), facts.get().possible)
+          .map(ahead -> new AnyAgenda(model.get(), ahead, limit).find())
+          .orElseGet(() -> new Found(Status.STOPPED, List.of(), 0));
+    } catch (Work.Stopped stopped) {
+      return new Found(Status.STOPPED, List.of(), work.done());
     }
-    return Ahead.of(day.get())
-        .map(ahead -> new AnyAgenda(day.get(), ahead, limit).find())
-        .orElseGet(() -> new Found(Status.UNKNOWN, List.of(), 0));
+  }
+
+  private static Peers[] moves(Stage stage) {
+    return Arrays.stream(stage.movePeers)
+        .flatMap(Arrays::stream)
+        .sorted(
+            Comparator.comparingInt((Peers peers) -> peers.length)
+                .thenComparingInt(peers -> peers.members[0]))
+        .toArray(Peers[]::new);
   }
 
   private Found find() {
@@ -110,16 +139,16 @@ final class AnyAgenda {
       seen.clear();
       Label last = round();
       if (last == null) {
-        Status status = limit.reached(steps) ? Status.UNKNOWN : Status.FITS_NOT;
+        Status status = limit.reached(steps) ? Status.STOPPED : Status.INFEASIBLE;
         return new Found(status, List.of(), steps);
       }
       Set<Integer> repeated = repeated(last);
       if (repeated.isEmpty()) {
-        return new Found(Status.FITS, items(last), steps);
+        return new Found(Status.FEASIBLE, items(last), steps);
       }
       for (int candidate : repeated) {
         if (tracked.size() == Long.SIZE) {
-          return new Found(Status.UNKNOWN, List.of(), steps);
+          return new Found(Status.STOPPED, List.of(), steps);
         }
         tracked.putIfAbsent(candidate, 1L << tracked.size());
       }
@@ -137,10 +166,10 @@ final class AnyAgenda {
       if (limit.reached(steps)) {
         return null;
       }
-      Stage stage = day.stages.get(label.stage);
+      Stage stage = model.stages[label.stage];
       rest(label);
       exercises(label, label.stage);
-      if (complete(label, stage) && label.stage + 1 < day.stages.size()) {
+      if (complete(label, stage) && label.stage + 1 < model.stages.length) {
         exercises(label, label.stage + 1);
       }
     }
@@ -148,37 +177,32 @@ final class AnyAgenda {
   }
 
   private boolean ends(Label label) {
-    return label.stage == day.stages.size() - 1
-        && complete(label, day.stages.get(label.stage))
+    return label.stage == model.stages.length - 1
+        && complete(label, model.stages[label.stage])
         && label.stretch > 0
-        && label.time > day.lastPin
-        && label.meals == day.mealFrom.length
-        && label.time + day.buffer(label.time - label.rested) <= day.cells;
+        && label.time > model.lastPin
+        && label.meals == model.mealFrom.length
+        && label.time + model.buffer(label.time - label.rested) <= model.cells;
   }
 
   private static boolean complete(Label label, Stage stage) {
-    return label.count >= stage.fewest()
-        && label.cells >= stage.least()
-        && (stage.due() & ~label.products) == 0;
+    return stage.complete(label.count, label.cells) && (stage.due & ~label.products) == 0;
   }
 
   private void rest(Label label) {
-    if (label.stretch == 0 || day.pinAt[label.time] >= 0) {
+    if (label.stretch == 0 || model.pinAt[label.time] >= 0) {
       return;
     }
-    int meal = label.meals;
-    if (meal < day.mealFrom.length
-        && day.mealFrom[meal] <= label.time
-        && label.time <= day.mealTo[meal]) {
-      rest(label, day.mealCells[meal], meal + 1);
+    if (model.mealMayStart(label.meals, label.time)) {
+      rest(label, model.mealCells[label.meals], label.meals + 1);
     }
-    if (day.pause > 0) {
-      rest(label, day.pause, meal);
+    if (model.breakCells > 0) {
+      rest(label, model.breakCells, label.meals);
     }
   }
 
   private void rest(Label label, int length, int meals) {
-    if (day.free(label.time, label.time + length)) {
+    if (model.free(label.time, label.time + length)) {
       push(
           new Label(
               label,
@@ -198,23 +222,21 @@ final class AnyAgenda {
 
   /** Goes on with exercises of the same phase or the next; the shortest are tried first. */
   private void exercises(Label label, int number) {
-    Stage stage = day.stages.get(number);
+    Stage stage = model.stages[number];
     boolean begins = number != label.stage;
     int count = begins ? 0 : label.count;
     int cells = begins ? 0 : label.cells;
-    if (count == stage.most()) {
+    if (!stage.allowsAfter(count)) {
       return;
     }
-    for (int i = stage.moves().size() - 1; i >= 0; i--) {
-      Move move = stage.moves().get(i);
+    for (int i = moves[number].length - 1; i >= 0; i--) {
+      Peers move = moves[number][i];
       steps++;
-      if (label.stretch + move.cells() <= day.stretch
-          && cells + move.cells() <= stage.longest()
-          && (move.needs() & ~label.products) == 0
-          && (move.pinned()
-              ? day.pinAt[label.time] == move.candidates().get(0)
-              : day.pinAt[label.time] < 0)
-          && day.free(label.time, label.time + move.cells())) {
+      if (label.stretch + move.length <= model.longestStretch
+          && cells + move.length <= stage.maxCells
+          && (move.needs & ~label.products) == 0
+          && model.mayStart(move, label.time)
+          && model.free(label.time, label.time + move.length)) {
         candidates(label, number, count, cells, move);
       }
     }
@@ -224,9 +246,9 @@ final class AnyAgenda {
    * An exercise that is neither tracked nor used stands for all of its move; else each that is
    * tracked and not used is tried, and, as the last, one that is not tracked once more.
    */
-  private void candidates(Label label, int number, int count, int cells, Move move) {
+  private void candidates(Label label, int number, int count, int cells, Peers move) {
     int again = REST;
-    for (int candidate : move.candidates()) {
+    for (int candidate : move.members) {
       if (!tracked.containsKey(candidate)) {
         if (!label.uses(candidate)) {
           push(next(label, candidate, number, count, cells, move));
@@ -238,7 +260,7 @@ final class AnyAgenda {
     if (again != REST) {
       push(next(label, again, number, count, cells, move));
     }
-    for (int candidate : move.candidates()) {
+    for (int candidate : move.members) {
       long bit = tracked.getOrDefault(candidate, 0L);
       if (bit != 0 && (label.visited & bit) == 0) {
         push(next(label, candidate, number, count, cells, move));
@@ -246,19 +268,19 @@ final class AnyAgenda {
     }
   }
 
-  private Label next(Label label, int candidate, int number, int count, int cells, Move move) {
+  private Label next(Label label, int candidate, int number, int count, int cells, Peers move) {
     return new Label(
         label,
         candidate,
-        move.cells(),
+        move.length,
         number,
         count + 1,
-        cells + move.cells(),
-        label.time + move.cells(),
-        label.stretch + move.cells(),
+        cells + move.length,
+        label.time + move.length,
+        label.stretch + move.length,
         label.meals,
         label.rested,
-        (label.products | move.yields()) & day.stages.get(number).relevant(),
+        (label.products | move.yields) & model.stages[number].relevant,
         label.visited | tracked.getOrDefault(candidate, 0L));
   }
 
@@ -289,9 +311,9 @@ final class AnyAgenda {
    * What must be the same for one way to be as good as another; counts that bind nobody are not.
    */
   private long state(Label label) {
-    Stage stage = day.stages.get(label.stage);
-    long count = stage.counted() ? label.count : Math.min(label.count, stage.fewest());
-    long cells = stage.timed() ? label.cells : Math.min(label.cells, stage.least());
+    Stage stage = model.stages[label.stage];
+    long count = stage.counted ? label.count : Math.min(label.count, stage.fewest);
+    long cells = stage.maxCells < model.cells ? label.cells : Math.min(label.cells, stage.minCells);
     long state = label.stage;
     state = state << 9 | count;
     state = state << 9 | cells;
@@ -314,13 +336,13 @@ final class AnyAgenda {
   private List<Item> items(Label last) {
     List<Item> items = new ArrayList<>();
     for (Label at = last; at.parent != null; at = at.parent) {
-      int start = (at.time - at.length) * day.grid;
-      int length = at.length * day.grid;
+      int start = (at.time - at.length) * model.grid;
+      int length = at.length * model.grid;
       items.add(
           0,
           at.candidate == REST
               ? new Item.Pause(start, length)
-              : new Item.Activity(day.id(at.candidate), at.stage, start, length));
+              : new Item.Activity(model.ids[at.candidate], at.stage, start, length));
     }
     return items;
   }

@@ -1,19 +1,17 @@
-package org.arcwright.compose.explain;
+package org.arcwright.compose.search;
 
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import org.arcwright.compose.explain.Day.Move;
-import org.arcwright.compose.explain.Day.Stage;
 
 /**
  * From where a day can still be ended, if exercises could come twice: worked out backward over time
  * (a relaxation of the state space, Christofides, Mingozzi and Toth 1981). The stretches from which
  * it can are the bits of a word, so that a step moves all of them at once.
  */
-final class Ahead {
+final class Finishable {
   /** More words are not worth their memory; eight bytes each. */
   private static final long MOST_WORDS = 3_000_000;
 
@@ -23,15 +21,19 @@ final class Ahead {
   /** Most products of a phase that are followed. */
   private static final int FOLLOWED = 3;
 
-  private final Day day;
+  private final Model model;
+
+  /** For each phase, what may exist by its end. */
+  private final long[] possible;
+
   private final int mealCount;
   private final Part[] parts;
 
   /** Least cells of exercises in a phase and all after it. */
   private final int[] least;
 
-  /** A move as this sees it. */
-  private record Step(int cells, int gain, int pinned) {}
+  /** Peers as this sees them. */
+  private record Move(int cells, int gain, int pinned) {}
 
   /** A phase, its words, and how they are found. */
   private static final class Part {
@@ -39,20 +41,22 @@ final class Ahead {
     final long[] followed;
     final int counts;
     final int cells;
-    final List<Step> steps;
+    final List<Move> moves;
     long[] words = {};
 
-    Part(Stage stage, int most) {
+    Part(Stage stage, int day, int most) {
       this.stage = stage;
-      this.followed = followed(stage.due(), most);
-      this.counts = (stage.counted() ? stage.most() : stage.fewest()) + 1;
-      this.cells = (stage.timed() ? stage.longest() : stage.least()) + 1;
-      Set<Step> found = new LinkedHashSet<>();
-      for (Move move : stage.moves()) {
-        int pinned = move.pinned() ? move.candidates().get(0) : -1;
-        found.add(new Step(move.cells(), mask(move.yields()), pinned));
+      this.followed = followed(stage.due, most);
+      this.counts = (stage.counted ? stage.most : stage.fewest) + 1;
+      this.cells = (stage.maxCells < day ? stage.maxCells : stage.minCells) + 1;
+      Set<Move> found = new LinkedHashSet<>();
+      for (Peers[] move : stage.movePeers) {
+        for (Peers peers : move) {
+          int pinned = peers.pinned ? peers.members[0] : -1;
+          found.add(new Move(peers.length, mask(peers.yields), pinned));
+        }
       }
-      this.steps = new ArrayList<>(found);
+      this.moves = new ArrayList<>(found);
     }
 
     private static long[] followed(long due, int most) {
@@ -83,35 +87,36 @@ final class Ahead {
     }
 
     boolean complete(int count, int cellsHad, int mask) {
-      return count >= stage.fewest()
-          && cellsHad >= stage.least()
+      return count >= stage.fewest
+          && cellsHad >= stage.minCells
           && mask == (1 << followed.length) - 1;
     }
   }
 
-  private Ahead(Day day, Part[] parts) {
-    this.day = day;
-    this.mealCount = day.mealFrom.length;
+  private Finishable(Model model, long[] possible, Part[] parts) {
+    this.model = model;
+    this.possible = possible;
+    this.mealCount = model.mealFrom.length;
     this.parts = parts;
     this.least = new int[parts.length + 1];
     for (int p = parts.length - 1; p >= 0; p--) {
       Stage stage = parts[p].stage;
-      least[p] = least[p + 1] + Math.max(stage.least(), stage.fewest() * stage.shortestMove());
-      parts[p].words = new long[(day.cells + 1) * (mealCount + 1) * parts[p].states()];
+      least[p] = least[p + 1] + Math.max(stage.minCells, stage.fewest * stage.moveLength[0]);
+      parts[p].words = new long[(model.cells + 1) * (mealCount + 1) * parts[p].states()];
     }
   }
 
   /** It, or nothing if there is too much to look at. */
-  static Optional<Ahead> of(Day day) {
+  static Optional<Finishable> of(Model model, long[] possible) {
     for (int followed = FOLLOWED; followed >= 0; followed--) {
-      Part[] parts = new Part[day.stages.size()];
+      Part[] parts = new Part[model.stages.length];
       long words = 0;
       for (int p = 0; p < parts.length; p++) {
-        parts[p] = new Part(day.stages.get(p), followed);
-        words += (day.cells + 1L) * (day.mealFrom.length + 1) * parts[p].states();
+        parts[p] = new Part(model.stages[p], model.cells, followed);
+        words += (model.cells + 1L) * (model.mealFrom.length + 1) * parts[p].states();
       }
       if (words <= MOST_WORDS) {
-        return Optional.of(new Ahead(day, parts));
+        return Optional.of(new Finishable(model, possible, parts));
       }
     }
     return Optional.empty();
@@ -141,14 +146,13 @@ final class Ahead {
     int work =
         least[number + 1]
             + Math.max(
-                Math.max(0, stage.least() - cells),
-                (stage.fewest() - count) * stage.shortestMove());
-    int rests = Math.max(0, (stretch + work + day.stretch - 1) / day.stretch - 1);
-    int end = time + work + Math.max(0, rests - (mealCount - meals)) * day.pause;
+                Math.max(0, stage.minCells - cells), (stage.fewest - count) * stage.moveLength[0]);
+    int rests = Math.max(0, (stretch + work + model.longestStretch - 1) / model.longestStretch - 1);
+    int end = time + work + Math.max(0, rests - (mealCount - meals)) * model.breakCells;
     for (int meal = meals; meal < mealCount; meal++) {
-      end += day.mealCells[meal];
+      end += model.mealCells[meal];
     }
-    return end + day.buffer(time - rested + work) <= day.cells;
+    return end + model.buffer(time - rested + work) <= model.cells;
   }
 
   /** The stretches from which the day can be ended there, as bits; worked out when first asked. */
@@ -162,13 +166,13 @@ final class Ahead {
   }
 
   private long workedOut(int p, int time, int meals, int count, int cells, int mask) {
-    long working = (2L << day.stretch) - 2;
+    long working = (2L << model.longestStretch) - 2;
     boolean complete = parts[p].complete(count, cells, mask);
     boolean last = p == parts.length - 1;
-    boolean over = last && complete && time > day.lastPin && meals == mealCount;
+    boolean over = last && complete && time > model.lastPin && meals == mealCount;
     long word = over ? working : 0;
     if (complete && !last) {
-      word |= exercises(p + 1, 0, 0, parts[p + 1].mask(day.possible[p]), time, meals);
+      word |= exercises(p + 1, 0, 0, parts[p + 1].mask(possible[p]), time, meals);
     }
     word |= exercises(p, count, cells, mask, time, meals);
     if ((word & working) != working && rests(p, count, cells, mask, time, meals)) {
@@ -178,35 +182,32 @@ final class Ahead {
   }
 
   private boolean rests(int p, int count, int cells, int mask, int time, int meals) {
-    if (day.pinAt[time] >= 0) {
+    if (model.pinAt[time] >= 0) {
       return false;
     }
-    if (day.pause > 0
-        && day.free(time, time + day.pause)
-        && (word(p, time + day.pause, meals, count, cells, mask) & 1) != 0) {
+    if (model.breakCells > 0
+        && model.free(time, time + model.breakCells)
+        && (word(p, time + model.breakCells, meals, count, cells, mask) & 1) != 0) {
       return true;
     }
-    return meals < mealCount
-        && day.mealFrom[meals] <= time
-        && time <= day.mealTo[meals]
-        && day.free(time, time + day.mealCells[meals])
-        && (word(p, time + day.mealCells[meals], meals + 1, count, cells, mask) & 1) != 0;
+    return model.mealMayStart(meals, time)
+        && (word(p, time + model.mealCells[meals], meals + 1, count, cells, mask) & 1) != 0;
   }
 
   private long exercises(int p, int count, int cells, int mask, int time, int meals) {
     Part part = parts[p];
-    if (part.stage.counted() && count == part.stage.most()) {
+    if (part.stage.counted && count == part.stage.most) {
       return 0;
     }
     long word = 0;
-    for (Step step : part.steps) {
-      int end = time + step.cells();
-      if (step.pinned() == day.pinAt[time]
-          && day.free(time, end)
-          && cells + step.cells() <= part.stage.longest()) {
+    for (Move move : part.moves) {
+      int end = time + move.cells();
+      if (move.pinned() == model.pinAt[time]
+          && model.free(time, end)
+          && cells + move.cells() <= part.stage.maxCells) {
         int after = Math.min(count + 1, part.counts - 1);
-        int cellsAfter = Math.min(cells + step.cells(), part.cells - 1);
-        word |= word(p, end, meals, after, cellsAfter, mask | step.gain()) >>> step.cells();
+        int cellsAfter = Math.min(cells + move.cells(), part.cells - 1);
+        word |= word(p, end, meals, after, cellsAfter, mask | move.gain()) >>> move.cells();
       }
     }
     return word;

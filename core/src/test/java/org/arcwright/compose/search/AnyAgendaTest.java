@@ -1,16 +1,13 @@
-package org.arcwright.compose.explain;
+package org.arcwright.compose.search;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.stream.LongStream;
 import org.arcwright.compose.check.Checker;
-import org.arcwright.compose.explain.Feasibility.Status;
 import org.arcwright.compose.instance.Instance;
 import org.arcwright.compose.oracle.Enumeration;
 import org.arcwright.compose.oracle.Instances;
-import org.arcwright.compose.search.Limit;
-import org.arcwright.compose.search.Search;
-import org.arcwright.compose.search.Solution;
+import org.arcwright.compose.search.Solution.Status;
 import org.assertj.core.api.SoftAssertions;
 import org.junit.jupiter.api.Test;
 
@@ -36,7 +33,7 @@ class AnyAgendaTest {
     int fits = 0;
     for (long seed = 0; seed < 1000; seed++) {
       Instance instance = Instances.demanding(seed).freeOfCharge();
-      boolean expected = Search.solve(instance, Limit.NONE).status() != Solution.Status.INFEASIBLE;
+      boolean expected = Search.solve(instance, Limit.NONE).status() != Status.INFEASIBLE;
       fits += expected ? 1 : 0;
       agrees(softly, seed, instance, expected);
     }
@@ -53,7 +50,7 @@ class AnyAgendaTest {
             .findFirst()
             .orElseThrow();
 
-    assertThat(AnyAgenda.of(ruled, Limit.NONE).status()).isEqualTo(Status.UNKNOWN);
+    assertThat(AnyAgenda.of(ruled, Limit.NONE).status()).isEqualTo(Status.STOPPED);
   }
 
   @Test
@@ -61,7 +58,7 @@ class AnyAgendaTest {
     AnyAgenda.Found found =
         AnyAgenda.of(Instances.of(200, 480, 1).freeOfCharge(), Limit.labels(20));
 
-    assertThat(found.status()).isEqualTo(Status.UNKNOWN);
+    assertThat(found.status()).isEqualTo(Status.STOPPED);
   }
 
   private static void agrees(
@@ -70,8 +67,8 @@ class AnyAgendaTest {
     softly
         .assertThat(found.status())
         .as("seed %d", seed)
-        .isEqualTo(expected ? Status.FITS : Status.FITS_NOT);
-    if (found.status() == Status.FITS) {
+        .isEqualTo(expected ? Status.FEASIBLE : Status.INFEASIBLE);
+    if (found.status() == Status.FEASIBLE) {
       softly
           .assertThat(Checker.check(instance, found.items()).findings())
           .as("seed %d", seed)
