@@ -23,12 +23,6 @@ final class Ahead {
   /** For each wish's bit, the shortest length of what is wished. */
   private final int[] wishLength = new int[Long.SIZE];
 
-  private final long wishes;
-  private final int[] mealTo;
-  private final int[] mealCells;
-  private final int longestStretch;
-  private final int pause;
-
   /**
    * Takes the facts.
    *
@@ -38,15 +32,9 @@ final class Ahead {
     this.facts = facts;
     Instance instance = facts.instance;
     List<Instance.Phase> phases = instance.phases();
-    List<Instance.Meal> meals = instance.meals();
     this.fewest = phases.stream().mapToInt(phase -> phase.count().min()).toArray();
     this.minCells = phases.stream().mapToInt(phase -> phase.minutes().min() / facts.grid).toArray();
     this.maxCells = phases.stream().mapToInt(phase -> phase.minutes().max() / facts.grid).toArray();
-    this.mealTo = meals.stream().mapToInt(meal -> meal.to() / facts.grid).toArray();
-    this.mealCells = meals.stream().mapToInt(meal -> meal.minutes() / facts.grid).toArray();
-    this.longestStretch = instance.stretch().max() / facts.grid;
-    this.pause = instance.breakMinutes() / facts.grid;
-    this.wishes = -1L << instance.products().size();
     this.shortest = new int[phases.size()];
     for (int p = 0; p < shortest.length; p++) {
       shortest[p] = shortest(usable[p]);
@@ -59,7 +47,7 @@ final class Ahead {
     for (int candidate : candidates) {
       int length = facts.instance.candidates().get(candidate).lengths().get(0) / facts.grid;
       least = Math.min(least, length);
-      for (long rest = facts.yields[candidate] & wishes; rest != 0; rest &= rest - 1) {
+      for (long rest = facts.yields[candidate] & facts.wishes; rest != 0; rest &= rest - 1) {
         wishLength[Long.numberOfTrailingZeros(rest)] = length;
       }
     }
@@ -93,17 +81,18 @@ final class Ahead {
     return here <= maxCells[phase] - spent
         && fitsDay(time, step.stretch() + length, step.meals(), exercised, least)
         && meetsPin(time, phase, here, had)
-        && (step.meals() == mealTo.length || time <= mealTo[step.meals()]);
+        && (step.meals() == facts.mealTo.length || time <= facts.mealTo[step.meals()]);
   }
 
   private boolean fitsDay(int time, int stretch, int meals, int exercised, int least) {
     int end = time + least + facts.buffer(exercised + least);
-    int breaks = (stretch + least - 1) / longestStretch;
-    for (int m = meals; m < mealCells.length; m++) {
-      end += mealCells[m];
+    int breaks = (stretch + least - 1) / facts.longestStretch;
+    for (int m = meals; m < facts.mealCells.length; m++) {
+      end += facts.mealCells[m];
       breaks--;
     }
-    return end + Math.max(0, breaks) * pause <= facts.cells && (breaks <= 0 || pause > 0);
+    return end + Math.max(0, breaks) * facts.breakCells <= facts.cells
+        && (breaks <= 0 || facts.breakCells > 0);
   }
 
   /** Whether the next pinned exercise can still start in time, in a phase that can use it. */
@@ -119,7 +108,8 @@ final class Ahead {
     }
     int gap = pin - time;
     return first < facts.phases
-        && (gap == 0 || gap >= Math.min(quickest, pause > 0 ? pause : quickest))
+        && (gap == 0
+            || gap >= Math.min(quickest, facts.breakCells > 0 ? facts.breakCells : quickest))
         && (first == phase || here + until(phase, first, had) <= gap);
   }
 
@@ -141,7 +131,7 @@ final class Ahead {
 
   private int wished(long missing) {
     int cells = 0;
-    for (long rest = missing & wishes; rest != 0; rest &= rest - 1) {
+    for (long rest = missing & facts.wishes; rest != 0; rest &= rest - 1) {
       cells += wishLength[Long.numberOfTrailingZeros(rest)];
     }
     return cells;

@@ -27,12 +27,20 @@ final class Facts {
   final int grid;
   final int cells;
   final int phases;
+  final int longestStretch;
+  final int breakCells;
+  final int[] mealFrom;
+  final int[] mealTo;
+  final int[] mealCells;
   final String[] ids;
 
   /** Products of each candidate, as bits; those that exist from the start are left out. */
   final long[] needs;
 
   final long[] yields;
+
+  /** Bits of the products that stand for wishes. */
+  final long wishes;
 
   /** The candidate's format, or 0 for all if none costs anything. */
   final int[] format;
@@ -79,6 +87,13 @@ final class Facts {
     this.grid = instance.grid();
     this.cells = instance.cells();
     this.phases = instance.phases().size();
+    this.longestStretch = instance.stretch().max() / grid;
+    this.breakCells = instance.breakMinutes() / grid;
+    List<Instance.Meal> meals = instance.meals();
+    this.mealFrom = meals.stream().mapToInt(meal -> meal.from() / grid).toArray();
+    this.mealTo = meals.stream().mapToInt(meal -> meal.to() / grid).toArray();
+    this.mealCells = meals.stream().mapToInt(meal -> meal.minutes() / grid).toArray();
+    this.wishes = -1L << instance.products().size();
     int count = instance.candidates().size();
     this.ids = new String[count];
     this.needs = new long[count];
@@ -173,6 +188,30 @@ final class Facts {
       sum += cheapest == Long.MAX_VALUE ? 0 : fewest * cheapest;
     }
     return sum;
+  }
+
+  /** Whether something may last from one cell to another without running over a pinned start. */
+  boolean free(int start, int end) {
+    return end <= cells && end <= pins.next[start];
+  }
+
+  /** Whether the next meal, after so many, may start at a cell. */
+  boolean mealMayStart(int mealsHad, int start) {
+    return mealsHad < mealFrom.length
+        && mealFrom[mealsHad] <= start
+        && start <= mealTo[mealsHad]
+        && free(start, start + mealCells[mealsHad]);
+  }
+
+  /** Cost of a stretch of so many cells that ends at an ordinary break, or at the end. */
+  long rhythm(int stretch) {
+    int min = instance.stretch().min();
+    return (long) instance.weights().rhythm() * Math.max(0, min - stretch * grid);
+  }
+
+  /** Cost of so many cells left over. */
+  long idle(int left) {
+    return (long) instance.weights().idle() * grid * left;
   }
 
   /** Closing buffer in cells for so many exercise cells. */

@@ -45,7 +45,7 @@ final class LabelSetting {
 
   /** Starts from an agenda that is known, and told already. */
   void start(Scout.Found found) {
-    price = found.price();
+    price = model.pack(found.cost()) + found.tie();
     items = found.items();
   }
 

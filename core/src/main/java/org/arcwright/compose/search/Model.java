@@ -19,7 +19,6 @@ final class Model {
   final int longestStretch;
   final int breakCells;
   final int[] mealFrom;
-  final int[] mealTo;
   final int[] mealCells;
   final Stage[] stages;
 
@@ -30,9 +29,6 @@ final class Model {
 
   /** Energies that candidates have, in tenths. */
   final int[] energyLevels;
-
-  /** The next pinned start after each cell; nothing may last beyond it. */
-  final int[] nextPin;
 
   /** The candidate that must start at a cell, or -1. */
   final int[] pinAt;
@@ -57,28 +53,24 @@ final class Model {
    */
   final long toll;
 
+  private final Facts facts;
   private final long[] idle;
-  private final int bufferPercent;
   private final long[] rhythm;
   private final int[][] energySum;
   private final long energyPerCell;
   private final int[][] prefixes;
 
   Model(Facts facts, Stage[] stages) {
-    Instance instance = facts.instance;
-    this.grid = instance.grid();
-    this.cells = instance.cells();
-    this.longestStretch = instance.stretch().max() / grid;
-    this.breakCells = instance.breakMinutes() / grid;
-    this.bufferPercent = instance.bufferPercent();
-    List<Instance.Meal> meals = instance.meals();
-    this.mealFrom = meals.stream().mapToInt(meal -> meal.from() / grid).toArray();
-    this.mealTo = meals.stream().mapToInt(meal -> meal.to() / grid).toArray();
-    this.mealCells = meals.stream().mapToInt(meal -> meal.minutes() / grid).toArray();
+    this.facts = facts;
+    this.grid = facts.grid;
+    this.cells = facts.cells;
+    this.longestStretch = facts.longestStretch;
+    this.breakCells = facts.breakCells;
+    this.mealFrom = facts.mealFrom;
+    this.mealCells = facts.mealCells;
     this.stages = stages;
     this.outline = Arrays.stream(stages).map(Stage::outline).toArray(Stage[]::new);
     this.ids = facts.ids;
-    this.nextPin = facts.pins.next;
     this.pinAt = facts.pins.at;
     this.lastPin = facts.pins.last;
     this.neighbours = facts.neighbours;
@@ -86,19 +78,19 @@ final class Model {
     this.shift = facts.shift;
     this.energyLevels = facts.energyLevels;
     this.energySum = facts.energySum;
-    Instance.Weights weights = instance.weights();
+    Instance.Weights weights = facts.instance.weights();
     this.energyPerCell = (long) weights.energy() * grid;
     this.monotony = pack(weights.monotony());
     this.monotonyAcrossBreak = pack(weights.monotonyAcrossBreak());
     this.pause = pack(weights.pause());
-    this.toll = pack((long) weights.idle() * breakCells * grid * bufferPercent / 100);
+    this.toll = pack(facts.idle(breakCells) * facts.instance.bufferPercent() / 100);
     this.idle = new long[cells + 1];
     for (int left = 0; left <= cells; left++) {
-      idle[left] = pack((long) weights.idle() * grid * left);
+      idle[left] = pack(facts.idle(left));
     }
     this.rhythm = new long[longestStretch + 1];
     for (int s = 0; s <= longestStretch; s++) {
-      rhythm[s] = pack((long) weights.rhythm() * Math.max(0, instance.stretch().min() - s * grid));
+      rhythm[s] = pack(facts.rhythm(s));
     }
     this.prefixes = new int[stages.length + 1][];
   }
@@ -139,7 +131,7 @@ final class Model {
 
   /** Closing buffer in cells for so many exercise cells. */
   int buffer(int exerciseCells) {
-    return (int) (((long) exerciseCells * bufferPercent + 99) / 100);
+    return facts.buffer(exerciseCells);
   }
 
   /** Cost, without tie, of the energy of one of the peers that starts at a cell. */
@@ -182,15 +174,12 @@ final class Model {
 
   /** Whether something may last from one cell to another without running over a pinned start. */
   boolean free(int start, int end) {
-    return end <= cells && end <= nextPin[start];
+    return facts.free(start, end);
   }
 
   /** Whether the next meal, after so many, may start at a cell. */
   boolean mealMayStart(int mealsHad, int start) {
-    return mealsHad < mealFrom.length
-        && mealFrom[mealsHad] <= start
-        && start <= mealTo[mealsHad]
-        && free(start, start + mealCells[mealsHad]);
+    return facts.mealMayStart(mealsHad, start);
   }
 
   /** Whether a move may start at a cell: a pinned start belongs to its own candidate alone. */

@@ -21,13 +21,12 @@ final class Scout {
    * An agenda that fits.
    *
    * @param items in order
-   * @param price packed
+   * @param cost of the items
+   * @param tie of the items
    */
-  record Found(List<Item> items, long price) {
+  record Found(List<Item> items, long cost, long tie) {
     /** As a solution that may not be the best. */
     Solution solution(Facts facts, long steps) {
-      long tie = price & ((1L << facts.shift) - 1);
-      long cost = price >> facts.shift;
       return new Solution(Status.FEASIBLE, cost, tie, facts.least(), items, steps);
     }
   }
@@ -50,14 +49,9 @@ final class Scout {
   /** Their lengths. */
   private final int[][] cells;
 
-  /** Bits of the wishes. */
-  private final long wishes;
-
   /** What wished exercises need. */
   private final long asked;
 
-  private final int longestStretch;
-  private final int pause;
   private int turns;
 
   private Scout(Facts facts, Work work) {
@@ -65,7 +59,6 @@ final class Scout {
     this.instance = facts.instance;
     this.weights = instance.weights();
     this.work = work;
-    this.wishes = -1L << instance.products().size();
     this.usable = new int[facts.phases][];
     this.cells = new int[facts.ids.length][];
     long needed = 0;
@@ -78,8 +71,6 @@ final class Scout {
     }
     this.asked = needed;
     this.ahead = new Ahead(facts, usable);
-    this.longestStretch = instance.stretch().max() / facts.grid;
-    this.pause = instance.breakMinutes() / facts.grid;
     this.turns = PATIENCE * facts.cells;
   }
 
@@ -139,7 +130,7 @@ final class Scout {
   }
 
   private boolean wished(int candidate) {
-    return (facts.yields[candidate] & wishes) != 0 || facts.pins.of[candidate] >= 0;
+    return (facts.yields[candidate] & facts.wishes) != 0 || facts.pins.of[candidate] >= 0;
   }
 
   /** The last place of an agenda that goes on from one, straying so often from what seems best. */
@@ -164,7 +155,7 @@ final class Scout {
   private boolean mayEnd(Place at) {
     return at.phase() == facts.phases - 1
         && complete(at)
-        && at.meals() == instance.meals().size()
+        && at.meals() == facts.mealFrom.length
         && at.time() > facts.pins.last;
   }
 
@@ -180,19 +171,15 @@ final class Scout {
     Ways ways = new Ways();
     from(at, 0, 0, 0, ways);
     int t = at.time();
-    int free = Math.min(facts.cells, facts.pins.next[t]) - t;
     if (at.stretch() == 0 || facts.pins.at[t] >= 0) {
       return ways;
     }
-    if (at.meals() < instance.meals().size()) {
-      Instance.Meal meal = instance.meals().get(at.meals());
-      int length = meal.minutes() / facts.grid;
-      if (meal.from() <= t * facts.grid && t * facts.grid <= meal.to() && length <= free) {
-        from(at, length, 1, 0, ways);
-      }
+    if (facts.mealMayStart(at.meals(), t)) {
+      from(at, facts.mealCells[at.meals()], 1, 0, ways);
     }
-    long rhythm = rhythm(at.stretch());
-    if (pause > 0 && pause <= free && (rhythm == 0 || ways.size() == 0)) {
+    int pause = facts.breakCells;
+    long rhythm = facts.rhythm(at.stretch());
+    if (pause > 0 && facts.free(t, t + pause) && (rhythm == 0 || ways.size() == 0)) {
       from(at, pause, 0, weights.pause() + rhythm, ways);
     }
     return ways;
@@ -214,7 +201,7 @@ final class Scout {
     int t = step.time();
     int most = phase.minutes().max() / facts.grid - step.spent();
     int free = Math.min(facts.cells, facts.pins.next[t]) - t;
-    int room = Math.min(Math.min(most, free), longestStretch - step.stretch());
+    int room = Math.min(Math.min(most, free), facts.longestStretch - step.stretch());
     int pinned = facts.pins.at[t];
     work.add(1);
     for (int candidate : usable[step.phase()]) {
@@ -248,7 +235,7 @@ final class Scout {
     Candidate exercise = instance.candidates().get(candidate);
     long yields = facts.yields[candidate];
     long missing = (facts.due[step.phase()] | asked) & ~step.at().products() & yields;
-    boolean wished = (missing & wishes) != 0 || facts.pins.of[candidate] >= 0;
+    boolean wished = (missing & facts.wishes) != 0 || facts.pins.of[candidate] >= 0;
     long products = step.at().products() | yields;
     long fixed = step.paid() + exercise.cost() + monotony(step, candidate);
     int[] energy = facts.energySum[facts.energy[candidate]];
@@ -260,7 +247,7 @@ final class Scout {
       }
       int t = step.time() + length;
       long price = fixed + exercise.lengthCosts().get(l) + (energy[t] - (long) energy[step.time()]);
-      long idle = (long) weights.idle() * facts.grid * (step.rest() + length);
+      long idle = facts.idle(step.rest() + length);
       long change = price + step.share(facts, length) - idle;
       int rank = wished ? Ways.WISHED : missing != 0 ? Ways.DUE : Ways.rank(change);
       double score = Ways.score(rank, step.opens(), change, step.rest() + length);
@@ -281,20 +268,15 @@ final class Scout {
     return step.rest() > 0 ? weights.monotonyAcrossBreak() : weights.monotony();
   }
 
-  private long rhythm(int stretch) {
-    int min = instance.stretch().min();
-    return (long) weights.rhythm() * Math.max(0, min - stretch * facts.grid);
-  }
-
   private Optional<Found> found(Place end) {
     int left = facts.cells - end.time() - facts.buffer(end.exercised());
     long cost =
         end.cost()
             + facts.shareCost[end.phase()][end.spent()]
-            + (end.stretch() < end.time() ? rhythm(end.stretch()) : 0)
-            + (long) weights.idle() * facts.grid * left;
+            + (end.stretch() < end.time() ? facts.rhythm(end.stretch()) : 0)
+            + facts.idle(left);
     return cost >= Model.INFINITE >> facts.shift
         ? Optional.empty()
-        : Optional.of(new Found(end.items(facts), (cost << facts.shift) | end.tie(facts)));
+        : Optional.of(new Found(end.items(facts), cost, end.tie(facts)));
   }
 }

@@ -57,7 +57,7 @@ public final class Search {
 
   private static Solution solve(Facts facts, Work work, Listener listener) {
     Optional<Scout.Found> first = Scout.run(facts, work);
-    first.ifPresent(found -> listener.incumbent(found.price() >> facts.shift, found.items()));
+    first.ifPresent(found -> listener.incumbent(found.cost(), found.items()));
     try {
       return ModelBuilder.build(facts, work)
           .map(
