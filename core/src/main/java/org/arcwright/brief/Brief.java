@@ -121,91 +121,9 @@ public record Brief(
     return at.after(begin);
   }
 
-  /** The same brief with another closing buffer, in per cent of the exercise minutes. */
-  public Brief withBufferPercent(int percent) {
-    return new Brief(
-        title, goal, group, mode, cap, start, zones, tools, rhythm, meals, curve, percent, given,
-        wishes, ownItems);
-  }
-
-  /** The same brief with another cap. */
-  public Brief withCap(Duration other) {
-    return new Brief(
-        title,
-        goal,
-        group,
-        mode,
-        other,
-        start,
-        zones,
-        tools,
-        rhythm,
-        meals,
-        curve,
-        bufferPercent,
-        given,
-        wishes,
-        ownItems);
-  }
-
-  /** The same brief with other wishes. */
-  public Brief withWishes(Wishes other) {
-    return new Brief(
-        title,
-        goal,
-        group,
-        mode,
-        cap,
-        start,
-        zones,
-        tools,
-        rhythm,
-        meals,
-        curve,
-        bufferPercent,
-        given,
-        other,
-        ownItems);
-  }
-
-  /** The same brief for other people. */
-  public Brief withGroup(Group other) {
-    return new Brief(
-        title,
-        goal,
-        other,
-        mode,
-        cap,
-        start,
-        zones,
-        tools,
-        rhythm,
-        meals,
-        curve,
-        bufferPercent,
-        given,
-        wishes,
-        ownItems);
-  }
-
-  /** The same brief with another wish for energy. */
-  public Brief withCurve(EnergyCurve other) {
-    return new Brief(
-        title,
-        goal,
-        group,
-        mode,
-        cap,
-        start,
-        zones,
-        tools,
-        rhythm,
-        meals,
-        other,
-        bufferPercent,
-        given,
-        wishes,
-        ownItems);
+  /** Starts another brief, which says the same until something is set anew. */
+  public BriefBuilder toBuilder() {
+    return new BriefBuilder(this);
   }
 
   /** Starts a brief; all else comes from {@link Defaults} until it is set. */

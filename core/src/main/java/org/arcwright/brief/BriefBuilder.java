@@ -13,13 +13,16 @@ import java.util.Set;
 import org.arcwright.brief.Group.Acquaintance;
 import org.arcwright.catalog.Mode;
 
-/** Builds a {@link Brief}; what is not set comes from {@link Defaults} for the mode. */
+/**
+ * Builds a {@link Brief}; what is not set comes from {@link Defaults} for the mode, or from the
+ * brief that it began with.
+ */
 public final class BriefBuilder {
   private final String title;
   private final String goal;
   private final Mode mode;
-  private final int people;
-  private final Duration cap;
+  private int people;
+  private Duration cap;
   private Acquaintance acquaintance = Defaults.ACQUAINTANCE;
   private OptionalInt openness = OptionalInt.empty();
   private Optional<ZonedDateTime> start = Optional.empty();
@@ -39,6 +42,34 @@ public final class BriefBuilder {
     this.mode = mode;
     this.people = people;
     this.cap = cap;
+  }
+
+  BriefBuilder(Brief brief) {
+    this(brief.title(), brief.goal(), brief.mode(), brief.group().count(), brief.cap());
+    acquaintance = brief.group().acquaintance();
+    openness = OptionalInt.of(brief.group().openness());
+    start = brief.start();
+    zones = brief.zones();
+    tools = brief.tools();
+    rhythm = Optional.of(brief.rhythm());
+    meals.addAll(brief.meals());
+    curve = Optional.of(brief.curve());
+    bufferPercent = OptionalInt.of(brief.bufferPercent());
+    given = brief.given();
+    wishes = brief.wishes();
+    ownItems.addAll(brief.ownItems());
+  }
+
+  /** How many take part. */
+  public BriefBuilder people(int value) {
+    people = value;
+    return this;
+  }
+
+  /** From the first start to the last end, breaks and buffer included. */
+  public BriefBuilder cap(Duration value) {
+    cap = value;
+    return this;
   }
 
   /** How well people know each other. */

@@ -120,7 +120,7 @@ public final class LeastBuffer {
     return attempts.computeIfAbsent(
         buffer,
         percent -> {
-          Brief tried = brief.withBufferPercent(percent);
+          Brief tried = brief.toBuilder().bufferPercent(percent).build();
           Composition answer = composer.compose(tried, allowance, Listener.NONE);
           if (answer instanceof Composed composed) {
             allowance.charge(composed.proof().labels());

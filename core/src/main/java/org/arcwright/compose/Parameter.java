@@ -2,8 +2,8 @@ package org.arcwright.compose;
 
 import java.time.Duration;
 import org.arcwright.brief.Brief;
+import org.arcwright.brief.BriefBuilder;
 import org.arcwright.brief.EnergyCurve;
-import org.arcwright.brief.Group;
 import org.arcwright.catalog.Word;
 
 /** A figure of a brief that can be varied to see what becomes of the best agenda. */
@@ -59,14 +59,12 @@ public enum Parameter implements Word {
    *     starts after a shorter cap
    */
   public Brief set(Brief brief, int value) {
+    BriefBuilder other = brief.toBuilder();
     return switch (this) {
-      case CAP -> brief.withCap(Duration.ofMinutes(value));
-      case PEOPLE -> {
-        Group group = brief.group();
-        yield brief.withGroup(new Group(value, group.acquaintance(), group.openness()));
-      }
-      case BUFFER -> brief.withBufferPercent(value);
-      case ENERGY -> brief.withCurve(brief.curve().livelier(value));
+      case CAP -> other.cap(Duration.ofMinutes(value)).build();
+      case PEOPLE -> other.people(value).build();
+      case BUFFER -> other.bufferPercent(value).build();
+      case ENERGY -> other.curve(brief.curve().livelier(value)).build();
     };
   }
 }

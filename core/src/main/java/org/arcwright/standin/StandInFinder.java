@@ -13,7 +13,6 @@ import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import org.arcwright.agenda.Agenda;
 import org.arcwright.brief.Brief;
-import org.arcwright.brief.Group;
 import org.arcwright.catalog.Catalog;
 import org.arcwright.catalog.Exercise;
 import org.arcwright.catalog.Kind;
@@ -126,8 +125,7 @@ public final class StandInFinder {
   }
 
   private Candidates candidates(Agenda agenda, Brief brief, int people) {
-    Group group = brief.group();
-    Brief smaller = brief.withGroup(new Group(people, group.acquaintance(), group.openness()));
+    Brief smaller = brief.toBuilder().people(people).build();
     return new Candidates(Reducer.reduce(smaller, catalog, () -> false), agenda);
   }
 

@@ -55,7 +55,7 @@ class LeastBufferTest {
   /** Against composing with each buffer from nothing on. */
   private static int firstOfAll(double wanted, ToDoubleFunction<Agenda> onTime) {
     for (int buffer = 0; buffer <= 100; buffer++) {
-      if (COMPOSER.compose(BRIEF.withBufferPercent(buffer), Budget.USUAL)
+      if (COMPOSER.compose(BRIEF.toBuilder().bufferPercent(buffer).build(), Budget.USUAL)
               instanceof Composed composed
           && onTime.applyAsDouble(composed.agenda()) >= wanted) {
         return buffer;

@@ -95,7 +95,7 @@ class WithstandingTest {
             if (swap.standIn().isEmpty()) {
               Activity bare = (Activity) best.agenda().items().get(swap.place());
               Wishes wish = new Wishes(Set.of(bare.exercise()), Set.of(), List.of(), Set.of());
-              Withstanding.Found found = withstand(catalog, brief.withWishes(wish));
+              Withstanding.Found found = withstand(catalog, brief.toBuilder().wishes(wish).build());
               assertThat(((Composed) found.composition()).agenda().activities())
                   .extracting(Activity::exercise)
                   .contains(bare.exercise());
