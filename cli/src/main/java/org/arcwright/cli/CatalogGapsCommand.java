@@ -98,18 +98,7 @@ final class CatalogGapsCommand implements Callable<Integer> {
       description = "how many thin places to look into, the thinnest first; 100 if not given")
   private int list = 100;
 
-  @Option(
-      names = "--format",
-      paramLabel = "FORM",
-      converter = PictureForm.Converter.class,
-      description = "text, json or svg; without it, as the name given to --out ends, else text")
-  private Optional<PictureForm> format = Optional.empty();
-
-  @Option(
-      names = "--out",
-      paramLabel = "FILE",
-      description = "write to this file instead of standard output")
-  private Optional<Path> out = Optional.empty();
+  @Mixin private PictureOption output = new PictureOption();
 
   @Option(names = "--progress", description = "say how far it is even where nobody seems to watch")
   private boolean progress;
@@ -133,7 +122,7 @@ final class CatalogGapsCommand implements Callable<Integer> {
     if (list < 0) {
       throw new Refusal("--list " + list + ": 0 or more is right");
     }
-    Optional<WholeFile> file = out.map(WholeFile::to);
+    Optional<WholeFile> file = output.file();
     Catalog catalog = catalogs.read(more, terminal).catalog();
     Gaps gaps = search(catalog, grid(catalog));
     Delivery.of(
@@ -165,11 +154,7 @@ final class CatalogGapsCommand implements Callable<Integer> {
   }
 
   private String document(Gaps gaps, Catalog catalog, Marks marks, Style style, int width) {
-    PictureForm form =
-        format
-            .or(() -> out.flatMap(file -> PictureForm.ofFile(file.toString())))
-            .orElse(PictureForm.TEXT);
-    return switch (form) {
+    return switch (output.form()) {
       case TEXT -> GapsPage.write(gaps, catalog, marks, style, width);
       case JSON -> GapsFormat.write(gaps);
       case SVG -> GapsPicture.write(gaps, catalog);

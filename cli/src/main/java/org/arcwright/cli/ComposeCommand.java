@@ -16,18 +16,9 @@ import org.arcwright.brief.Brief;
 import org.arcwright.catalog.Catalog;
 import org.arcwright.catalog.InvalidValueException;
 import org.arcwright.cli.document.Answer;
-import org.arcwright.cli.document.MarkdownDocument;
-import org.arcwright.cli.document.Marks;
 import org.arcwright.cli.document.NoAgenda;
-import org.arcwright.cli.document.OptionsDocument;
-import org.arcwright.cli.document.Style;
 import org.arcwright.cli.document.Sureness;
-import org.arcwright.cli.document.TextDocument;
-import org.arcwright.cli.document.Why;
 import org.arcwright.cli.document.Withstood;
-import org.arcwright.cli.handout.AgendaSheet;
-import org.arcwright.cli.handout.OptionsSheet;
-import org.arcwright.cli.handout.Workshop;
 import org.arcwright.cli.words.Language;
 import org.arcwright.compose.Budget;
 import org.arcwright.compose.Composer;
@@ -42,12 +33,9 @@ import org.arcwright.compose.explain.Explainer;
 import org.arcwright.compose.explain.WhyThis;
 import org.arcwright.compose.search.OptionRule;
 import org.arcwright.forecast.Forecaster;
-import org.arcwright.format.AgendaFormat;
 import org.arcwright.format.BriefFormat;
 import org.arcwright.format.CompositionFormat;
 import org.arcwright.format.InstanceFormat;
-import org.arcwright.format.OptionsFormat;
-import org.arcwright.format.WhyThisFormat;
 import org.arcwright.standin.ToolVerdict;
 import org.arcwright.standin.Withstanding;
 import picocli.CommandLine.Command;
@@ -143,7 +131,7 @@ final class ComposeCommand implements Callable<Integer> {
     refuseOverwriting(outFile, instanceFile);
     Catalog catalog = catalogs.read(more, terminal).catalog();
     Brief brief = BriefFormat.read(briefFile, catalog);
-    Instant begin = CLOCK.instant();
+    Asked asked = new Asked(brief, catalog, CLOCK.instant(), outFile, instanceFile);
     Optional<OptionRule> rule = options.rule();
     refuseTogether(rule.isPresent() && confidence.isPresent(), "--options", "--confidence");
     refuseTogether(rule.isPresent() && why, "--options", "--why");
@@ -156,45 +144,38 @@ final class ComposeCommand implements Callable<Integer> {
       return VaryOption.deliver(answer, brief, form(), terminal, outFile);
     }
     if (rule.isPresent()) {
-      return choose(brief, catalog, rule.get(), begin, outFile, instanceFile);
+      return choose(asked, rule.get());
     }
     if (!withstand.isEmpty()) {
-      return withstand(brief, catalog, begin, outFile, instanceFile);
+      return withstand(asked);
     }
-    LeastBuffer.Found found = searching(() -> search(brief, catalog));
-    Composition composition = found.composition();
-    if (composition instanceof Composed composed) {
-      instanceFile.ifPresent(file -> file.write(InstanceFormat.write(composition.instance())));
-      Optional<Sureness> sureness =
-          confidence.map(wanted -> sureness(wanted, found, composed.agenda()));
-      Optional<WhyThis> each = why(found.brief(), composed, catalog, begin);
-      write(
-          new Answer(found.brief(), catalog, composed, sureness, each), Optional.empty(), outFile);
-      return found.reached() ? Exit.DONE : Exit.NEGATIVE;
-    }
-    return none(found.brief(), composition, catalog, begin, outFile, instanceFile);
+    return compose(asked);
   }
 
-  private int withstand(
-      Brief brief,
-      Catalog catalog,
-      Instant begin,
-      Optional<WholeFile> outFile,
-      Optional<WholeFile> instanceFile) {
+  private int compose(Asked asked) {
+    LeastBuffer.Found found = searching(() -> search(asked.brief, asked.catalog));
+    Asked kept = asked.with(found.brief());
+    if (!(found.composition() instanceof Composed composed)) {
+      return none(kept, found.composition());
+    }
+    kept.keepInstance(composed);
+    Optional<Sureness> sureness =
+        confidence.map(wanted -> sureness(wanted, found, composed.agenda()));
+    write(kept, composed, sureness, Optional.empty());
+    return found.reached() ? Exit.DONE : Exit.NEGATIVE;
+  }
+
+  private int withstand(Asked asked) {
     Set<String> tools = new LinkedHashSet<>(withstand);
     Withstanding.Found found =
-        searching(() -> Withstanding.compose(catalog, brief, tools, allowed(), CLOCK));
+        searching(() -> Withstanding.compose(asked.catalog, asked.brief, tools, allowed(), CLOCK));
     if (!(found.composition() instanceof Composed composed)) {
-      return none(brief, found.composition(), catalog, begin, outFile, instanceFile);
+      return none(asked, found.composition());
     }
     ToolVerdict verdict = found.verdict();
-    instanceFile.ifPresent(file -> file.write(InstanceFormat.write(composed.instance())));
-    Optional<WhyThis> each = why(brief, composed, catalog, begin);
-    write(
-        new Answer(brief, catalog, composed, Optional.empty(), each),
-        Optional.of(verdict),
-        outFile);
-    terminal.err().println(Withstood.write(verdict, composed, catalog, terminal.width()));
+    asked.keepInstance(composed);
+    write(asked, composed, Optional.empty(), Optional.of(verdict));
+    terminal.err().println(Withstood.write(verdict, composed, asked.catalog, terminal.width()));
     return found.reached() ? Exit.DONE : Exit.NEGATIVE;
   }
 
@@ -232,56 +213,36 @@ final class ComposeCommand implements Callable<Integer> {
     }
   }
 
-  private int choose(
-      Brief brief,
-      Catalog catalog,
-      OptionRule rule,
-      Instant begin,
-      Optional<WholeFile> outFile,
-      Optional<WholeFile> instanceFile) {
-    Options answer = searching(() -> Composer.of(catalog).options(brief, rule, allowed()));
+  private int choose(Asked asked, OptionRule rule) {
+    Options answer =
+        searching(() -> Composer.of(asked.catalog).options(asked.brief, rule, allowed()));
     if (answer instanceof Options.NotOne none) {
-      return none(brief, none.why(), catalog, begin, outFile, instanceFile);
+      return none(asked, none.why());
     }
     Options.Found found = (Options.Found) answer;
-    instanceFile.ifPresent(file -> file.write(InstanceFormat.write(found.best().instance())));
+    asked.keepInstance(found.best());
     Delivery.of(
         terminal,
-        outFile,
-        (marks, style, width) -> options(brief, catalog, found, marks, style, width));
+        asked.out,
+        (marks, style, width) ->
+            forms().options(asked.brief, asked.catalog, found, marks, style, width));
     return Exit.DONE;
   }
 
-  private String options(
-      Brief brief, Catalog catalog, Options.Found found, Marks marks, Style style, int width) {
-    return switch (form()) {
-      case TEXT -> OptionsDocument.text(brief, catalog, found, marks, style, width);
-      case JSON -> OptionsFormat.write(found);
-      case MARKDOWN -> OptionsDocument.markdown(brief, catalog, found);
-      case HTML -> pages.html(OptionsSheet.of(brief, catalog, found, pages.language()));
-    };
-  }
-
-  private int none(
-      Brief brief,
-      Composition composition,
-      Catalog catalog,
-      Instant begin,
-      Optional<WholeFile> outFile,
-      Optional<WholeFile> instanceFile) {
-    instanceFile.ifPresent(file -> file.write(InstanceFormat.write(composition.instance())));
-    Optional<Clash> clash = clash(brief, composition, catalog, begin);
+  private int none(Asked asked, Composition composition) {
+    asked.keepInstance(composition);
+    Optional<Clash> clash = clash(asked, composition);
+    String text;
     if (format.filter(form -> form == Output.JSON).isPresent()) {
-      terminal
-          .out()
-          .print(
-              clash
-                  .map(found -> CompositionFormat.write(composition, found))
-                  .orElseGet(() -> CompositionFormat.write(composition)));
+      text =
+          clash
+              .map(found -> CompositionFormat.write(composition, found))
+              .orElseGet(() -> CompositionFormat.write(composition));
     } else {
-      terminal.out().print(NoAgenda.write(composition, clash, catalog, terminal.width(), leftOut));
+      text = NoAgenda.write(composition, clash, asked.catalog, terminal.width(), leftOut);
     }
-    outFile.ifPresent(file -> terminal.err().println("Nothing written to " + file.path() + "."));
+    terminal.out().print(text);
+    asked.out.ifPresent(file -> terminal.err().println("Nothing written to " + file.path() + "."));
     return Exit.NEGATIVE;
   }
 
@@ -324,79 +285,75 @@ final class ComposeCommand implements Callable<Integer> {
     }
   }
 
-  private void write(Answer answer, Optional<ToolVerdict> verdict, Optional<WholeFile> outFile) {
-    answer
-        .sureness()
-        .filter(sureness -> form() == Output.JSON)
-        .ifPresent(sureness -> terminal.err().println(sureness.sentence(Language.ENGLISH)));
+  private void write(
+      Asked asked, Composed composed, Optional<Sureness> sureness, Optional<ToolVerdict> verdict) {
+    Answer answer =
+        new Answer(asked.brief, asked.catalog, composed, sureness, why(asked, composed));
+    sureness
+        .filter(sure -> form() == Output.JSON)
+        .ifPresent(sure -> terminal.err().println(sure.sentence(Language.ENGLISH)));
     Delivery.of(
-        terminal, outFile, (marks, style, width) -> document(answer, verdict, marks, style, width));
-  }
-
-  private String document(
-      Answer answer, Optional<ToolVerdict> verdict, Marks marks, Style style, int width) {
-    return switch (form()) {
-      case TEXT -> TextDocument.write(answer, marks, style, width, leftOut);
-      case JSON ->
-          answer
-              .why()
-              .map(each -> json(each, answer.brief(), verdict))
-              .orElseGet(() -> json(answer, verdict));
-      case MARKDOWN -> MarkdownDocument.write(answer);
-      case HTML ->
-          pages.html(AgendaSheet.of(workshop(answer), Why.sentences(answer, pages.language())));
-    };
-  }
-
-  private static String json(WhyThis each, Brief brief, Optional<ToolVerdict> verdict) {
-    return verdict
-        .map(found -> WhyThisFormat.write(each, brief, found))
-        .orElseGet(() -> WhyThisFormat.write(each, brief));
-  }
-
-  private static String json(Answer answer, Optional<ToolVerdict> verdict) {
-    Composed composed = answer.composed();
-    return verdict.isPresent()
-        ? AgendaFormat.write(composed.agenda(), answer.brief(), composed.proof(), verdict.get())
-        : AgendaFormat.write(composed.agenda(), answer.brief(), composed.proof());
-  }
-
-  private Workshop workshop(Answer answer) {
-    return new Workshop(
-        answer.composed().agenda(), answer.brief(), answer.catalog(), pages.language());
+        terminal,
+        asked.out,
+        (marks, style, width) -> forms().agenda(answer, verdict, marks, style, width));
   }
 
   private Output form() {
     return format.or(() -> out.flatMap(file -> Output.ofFile(file.toString()))).orElse(Output.TEXT);
   }
 
-  /** Why each exercise is in its place, looked for with what is left of the budget. */
-  private Optional<WhyThis> why(Brief brief, Composed composed, Catalog catalog, Instant begin) {
-    Duration left = left(begin);
-    Budget rest = Budget.of(left.isZero() ? Duration.ofNanos(1) : left);
-    return why
-        ? Optional.of(
-            Progress.during(
-                terminal, left, () -> Explainer.of(catalog).whyThis(brief, composed, rest)))
-        : Optional.empty();
+  private AgendaForms forms() {
+    return new AgendaForms(form(), pages, leftOut);
   }
 
-  private Duration left(Instant begin) {
-    Duration left = budget.time().minus(Duration.between(begin, CLOCK.instant()));
+  /** Why each exercise is in its place, looked for with what is left of the budget. */
+  private Optional<WhyThis> why(Asked asked, Composed composed) {
+    if (!why) {
+      return Optional.empty();
+    }
+    Duration left = left(asked);
+    Budget rest = Budget.of(left.isZero() ? Duration.ofNanos(1) : left);
+    Explainer explainer = Explainer.of(asked.catalog);
+    return Optional.of(
+        Progress.during(terminal, left, () -> explainer.whyThis(asked.brief, composed, rest)));
+  }
+
+  private Duration left(Asked asked) {
+    Duration left = budget.time().minus(Duration.between(asked.begin, CLOCK.instant()));
     return left.isNegative() ? Duration.ZERO : left;
   }
 
   /** What clashes where nothing fits, looked for with what is left of the budget. */
-  private Optional<Clash> clash(
-      Brief brief, Composition composition, Catalog catalog, Instant begin) {
-    Duration left = left(begin);
+  private Optional<Clash> clash(Asked asked, Composition composition) {
+    Duration left = left(asked);
     if (!(composition instanceof NothingFits nothing) || left.isZero()) {
       return Optional.empty();
     }
+    Explainer explainer = Explainer.of(asked.catalog);
     return Optional.of(
         Progress.during(
-            terminal,
-            left,
-            () -> Explainer.of(catalog).whyNothingFits(brief, nothing, Budget.of(left))));
+            terminal, left, () -> explainer.whyNothingFits(asked.brief, nothing, Budget.of(left))));
+  }
+
+  /**
+   * What is asked for, since when, and where answers go.
+   *
+   * @param begin when its budget began
+   * @param instance where to write what the brief was reduced to, if anywhere
+   */
+  private record Asked(
+      Brief brief,
+      Catalog catalog,
+      Instant begin,
+      Optional<WholeFile> out,
+      Optional<WholeFile> instance) {
+    /** The same for another brief. */
+    Asked with(Brief other) {
+      return new Asked(other, catalog, begin, out, instance);
+    }
+
+    void keepInstance(Composition composition) {
+      instance.ifPresent(file -> file.write(InstanceFormat.write(composition.instance())));
+    }
   }
 }

@@ -35,18 +35,7 @@ final class ForecastCommand implements Callable<Integer> {
               + " not")
   private Optional<Integer> confidence = Optional.empty();
 
-  @Option(
-      names = "--format",
-      paramLabel = "FORM",
-      converter = PictureForm.Converter.class,
-      description = "text, json or svg; without it, as the name given to --out ends, else text")
-  private Optional<PictureForm> format = Optional.empty();
-
-  @Option(
-      names = "--out",
-      paramLabel = "FILE",
-      description = "write the forecast to this file instead of standard output")
-  private Optional<Path> out = Optional.empty();
+  @Mixin private PictureOption output = new PictureOption();
 
   @Parameters(index = "1..*", hidden = true)
   private List<Path> more = new ArrayList<>();
@@ -61,7 +50,7 @@ final class ForecastCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Optional<WholeFile> outFile = out.map(WholeFile::to);
+    Optional<WholeFile> outFile = output.file();
     outFile
         .filter(input::holds)
         .ifPresent(
@@ -84,11 +73,7 @@ final class ForecastCommand implements Callable<Integer> {
   }
 
   private String document(Forecast forecast, Marks marks, Style style, int width) {
-    PictureForm form =
-        format
-            .or(() -> out.flatMap(file -> PictureForm.ofFile(file.toString())))
-            .orElse(PictureForm.TEXT);
-    return switch (form) {
+    return switch (output.form()) {
       case TEXT -> ForecastDocument.write(forecast, confidence, marks, style, width);
       case JSON -> ForecastFormat.write(forecast);
       case SVG -> FanDrawing.svg(forecast);

@@ -151,35 +151,8 @@ final class WholeFolder {
     Path beside = folder.resolveSibling("." + own + "." + process + ".part");
     Path old = folder.resolveSibling("." + own + "." + process + ".old");
     try {
-      Map<String, String> written = written();
-      Map<String, byte[]> changed = changed(written);
-      Map<String, Optional<String>> kept = new TreeMap<>();
-      Map<String, String> sums = new TreeMap<>();
       Files.createDirectory(beside);
-      for (Map.Entry<String, byte[]> file : changed.entrySet()) {
-        Files.write(beside.resolve(safe(file.getKey())), file.getValue());
-        sums.put(file.getKey(), written.get(file.getKey()));
-        kept.put(file.getKey(), Optional.empty());
-      }
-      for (Map.Entry<String, String> file : files.entrySet()) {
-        String name = safe(file.getKey());
-        byte[] bytes = file.getValue().getBytes(UTF_8);
-        if (changed.containsKey(name) && sum(bytes).equals(written.get(name))) {
-          continue;
-        }
-        while (changed.containsKey(name)) {
-          name = beside(name);
-        }
-        Files.write(beside.resolve(name), bytes);
-        sums.put(name, sum(bytes));
-        if (changed.containsKey(file.getKey())) {
-          kept.put(file.getKey(), Optional.of(name));
-        }
-      }
-      Files.write(
-          beside.resolve(LIST),
-          sums.entrySet().stream().map(entry -> entry.getKey() + "\t" + entry.getValue()).toList(),
-          UTF_8);
+      Map<String, Optional<String>> kept = fill(beside, files);
       if (Files.exists(folder)) {
         Files.move(folder, old);
       }
@@ -192,6 +165,40 @@ final class WholeFolder {
     } finally {
       remove(beside);
     }
+  }
+
+  /** Puts the files, what was changed by hand, and the list of both into a new folder. */
+  private Map<String, Optional<String>> fill(Path beside, Map<String, String> files)
+      throws IOException {
+    Map<String, String> written = written();
+    Map<String, byte[]> changed = changed(written);
+    Map<String, Optional<String>> kept = new TreeMap<>();
+    Map<String, String> sums = new TreeMap<>();
+    for (Map.Entry<String, byte[]> file : changed.entrySet()) {
+      Files.write(beside.resolve(safe(file.getKey())), file.getValue());
+      sums.put(file.getKey(), written.get(file.getKey()));
+      kept.put(file.getKey(), Optional.empty());
+    }
+    for (Map.Entry<String, String> file : files.entrySet()) {
+      String name = safe(file.getKey());
+      byte[] bytes = file.getValue().getBytes(UTF_8);
+      if (changed.containsKey(name) && sum(bytes).equals(written.get(name))) {
+        continue;
+      }
+      while (changed.containsKey(name)) {
+        name = beside(name);
+      }
+      Files.write(beside.resolve(name), bytes);
+      sums.put(name, sum(bytes));
+      if (changed.containsKey(file.getKey())) {
+        kept.put(file.getKey(), Optional.of(name));
+      }
+    }
+    Files.write(
+        beside.resolve(LIST),
+        sums.entrySet().stream().map(entry -> entry.getKey() + "\t" + entry.getValue()).toList(),
+        UTF_8);
+    return kept;
   }
 
   /** Says what somebody has changed and what was therefore written beside it. */
