@@ -82,7 +82,7 @@ final class LiveCommand implements Callable<Integer> {
     Catalog catalog = catalogs.read(more, terminal).catalog();
     AgendaInput.Read read = input.read(catalog, terminal);
     Brief brief = read.demandBrief();
-    Progress.Workshop workshop = workshop(read.agenda());
+    Progress.Workshop workshop = workshop(read.agenda(), now(), rehearsal);
     Path file = log.orElseGet(() -> input.logBeside(workshop.rehearsal()));
     boolean rehearsed;
     try (LiveConsole console = LiveConsole.open();
@@ -127,14 +127,15 @@ final class LiveCommand implements Callable<Integer> {
   private void run(LiveDesk desk, LogFile book, LiveConsole console) throws IOException {
     while (!desk.isLeft()) {
       console.draw(
-          desk.screen(now(), terminal.marks(), terminal.style(), console.width(), console.height()),
+          desk.screen(
+              moment(), terminal.marks(), terminal.style(), console.width(), console.height()),
           desk.isWriting());
       int key = console.key(SECOND);
       if (key == LiveConsole.OVER) {
         return;
       }
       if (key != LiveConsole.NONE) {
-        for (LogEntry entry : desk.press(key, now())) {
+        for (LogEntry entry : desk.press(key, moment())) {
           book.append(entry);
         }
         desk.goOn(book.progress());
@@ -142,19 +143,21 @@ final class LiveCommand implements Callable<Integer> {
     }
   }
 
-  private OffsetDateTime now() {
-    return clock.instant().atZone(ZoneId.systemDefault()).toOffsetDateTime();
+  private OffsetDateTime moment() {
+    return now().toOffsetDateTime();
+  }
+
+  private ZonedDateTime now() {
+    return clock.instant().atZone(ZoneId.systemDefault());
   }
 
   /** What the log's first line says; the day starts when planned, or now if that is another day. */
-  private Progress.Workshop workshop(Agenda agenda) {
-    ZonedDateTime now =
-        clock.instant().atZone(ZoneId.systemDefault()).truncatedTo(ChronoUnit.MINUTES);
+  static Progress.Workshop workshop(Agenda agenda, ZonedDateTime now, boolean rehearsal) {
     Optional<ZonedDateTime> today =
         agenda.start().filter(time -> Duration.between(time, now).abs().compareTo(SAME_DAY) < 0);
+    ZonedDateTime start = today.orElseGet(() -> now.truncatedTo(ChronoUnit.MINUTES));
     Progress.Workshop workshop =
-        new Progress.Workshop(
-            agenda.title(), agenda.mode(), agenda.people(), Optional.of(today.orElse(now)));
+        new Progress.Workshop(agenda.title(), agenda.mode(), agenda.people(), Optional.of(start));
     boolean another = agenda.start().isPresent() && today.isEmpty();
     return rehearsal || another ? workshop.rehearsed() : workshop;
   }

@@ -7,6 +7,9 @@ import picocli.CommandLine.Option;
 
 /** How many options somebody wants to choose from. */
 final class OptionsOption {
+  /** One is what there is without asking. */
+  private static final int FEWEST = 2;
+
   private static final int SHARE = 50;
   private static final int WITHIN = 25;
 
@@ -38,6 +41,19 @@ final class OptionsOption {
           (share.isPresent() ? "--share" : "--within")
               + " says how options may differ; say with --options how many you want");
     }
+    count
+        .filter(k -> k < FEWEST || k > OptionRule.MOST)
+        .ifPresent(
+            k -> {
+              throw new Refusal(
+                  "--options is "
+                      + k
+                      + ": a whole number from "
+                      + FEWEST
+                      + " to "
+                      + OptionRule.MOST
+                      + " is right");
+            });
     try {
       return count.map(k -> new OptionRule(k, share.orElse(SHARE), within.orElse(WITHIN)));
     } catch (InvalidValueException e) {

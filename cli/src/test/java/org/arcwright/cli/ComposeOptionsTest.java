@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class ComposeOptionsTest {
   @TempDir Path folder;
@@ -24,7 +25,7 @@ class ComposeOptionsTest {
   }
 
   @Test
-  void optionsStandSideBySideEachWithWhatSetsItApart() {
+  void options_stand_side_by_side_each_with_what_sets_it_apart() {
     Run run = Run.of("compose", brief, "--options", 3);
 
     assertThat(run.code()).isEqualTo(Exit.DONE);
@@ -39,7 +40,7 @@ class ComposeOptionsTest {
   }
 
   @Test
-  void optionsInJsonAreReadBack() {
+  void options_in_json_are_read_back() {
     Run run = Run.of("compose", brief, "--options", 2, "--share", "40%", "--format", "json");
 
     Found found = (Found) OptionsFormat.read("out.json", run.out());
@@ -48,7 +49,7 @@ class ComposeOptionsTest {
   }
 
   @Test
-  void optionsInMarkdownAreCompleteEach() throws IOException {
+  void options_in_markdown_are_complete_each() throws IOException {
     Path out = folder.resolve("options.md");
     Run run = Run.of("compose", brief, "--options", 2, "--out", out);
 
@@ -61,7 +62,7 @@ class ComposeOptionsTest {
   }
 
   @Test
-  void whenThereAreNoMoreTheReasonIsTold() {
+  void when_there_are_no_more_the_reason_is_told() {
     Run run = Run.of("compose", brief, "--options", 9, "--share", "0", "--within", "5%");
 
     assertThat(run.code()).isEqualTo(Exit.DONE);
@@ -71,8 +72,8 @@ class ComposeOptionsTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"--options, 0", "--options, many", "--share, 100%", "--within, -5%", "--share, half"})
-  void whatIsOutOfRangeIsRefused(String option, String value) {
+  @CsvSource({"--options, many", "--share, 100%", "--within, -5%", "--share, half"})
+  void what_is_out_of_range_is_refused(String option, String value) {
     Run run = Run.of("compose", brief, "--options", 2, option, value);
 
     assertThat(run.code()).isEqualTo(Exit.WRONG_INPUT);
@@ -80,8 +81,18 @@ class ComposeOptionsTest {
     assertThat(run.err()).contains(option.substring(2));
   }
 
+  @ParameterizedTest
+  @ValueSource(ints = {-1, 0, 1, 10})
+  void one_is_no_choice_and_ten_are_too_many(int count) {
+    Run run = Run.of("compose", brief, "--options", count);
+
+    assertThat(run.code()).isEqualTo(Exit.WRONG_INPUT);
+    assertThat(run.err())
+        .isEqualTo("--options is " + count + ": a whole number from 2 to 9 is right\n");
+  }
+
   @Test
-  void whatSaysHowOptionsDifferWantsToKnowHowMany() {
+  void what_says_how_options_differ_wants_to_know_how_many() {
     Run share = Run.of("compose", brief, "--share", "40%");
     Run within = Run.of("compose", brief, "--within", "10%");
 
@@ -93,7 +104,7 @@ class ComposeOptionsTest {
   }
 
   @Test
-  void aNumberThatIsNoneIsToldInWords() {
+  void a_number_that_is_none_is_told_in_words() {
     Run run = Run.of("compose", brief, "--options", "some");
 
     assertThat(run.code()).isEqualTo(Exit.WRONG_INPUT);

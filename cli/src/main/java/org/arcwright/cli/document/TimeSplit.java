@@ -44,20 +44,29 @@ final class TimeSplit {
     largest.sort(
         Comparator.comparing((PhaseTitle phase) -> minutes.getOrDefault(phase.name(), 0))
             .reversed());
-    List<String> parts = new ArrayList<>();
+    int most = minutes.getOrDefault(largest.get(0).name(), 0);
+    List<String> longest = new ArrayList<>();
+    List<String> shorter = new ArrayList<>();
     for (PhaseTitle phase : largest) {
       int spent = minutes.getOrDefault(phase.name(), 0);
-      String title = language.said(Said.PHASE, phase.title());
-      String time = language.minutes(spent);
-      parts.add(
-          parts.isEmpty()
-              ? language.say("why.longest", title, time, (100 * spent + work / 2) / work)
-              : language.say("why.phase", title, time));
+      String title = language.say("why.phase.title", language.said(Said.PHASE, phase.title()));
+      if (spent == most) {
+        longest.add(title);
+      } else {
+        shorter.add(language.say("why.phase", title, language.minutes(spent)));
+      }
     }
-    String longest = parts.remove(0);
-    return parts.isEmpty()
-        ? language.say("why.phases.one", longest)
-        : language.say("why.phases", longest, language.list(parts));
+    String first =
+        longest.size() == 1
+            ? language.say(
+                "why.longest",
+                longest.get(0),
+                language.minutes(most),
+                (100 * most + work / 2) / work)
+            : language.say("why.longest.tied", language.list(longest), language.minutes(most));
+    return shorter.isEmpty()
+        ? language.say("why.phases.one", first)
+        : language.say("why.phases", first, language.list(shorter));
   }
 
   /** Exercise minutes for each phase, in the order of phases. */

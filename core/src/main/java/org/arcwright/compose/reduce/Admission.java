@@ -57,7 +57,7 @@ final class Admission {
       return "of the kind \"" + exercise.kind().word() + "\", for which this goal has no phase";
     }
     if (!exercise.people().contains(people)) {
-      return notFor() + "serves " + exercise.people();
+      return notFor() + "made for " + exercise.people().min() + " to " + exercise.people().max();
     }
     if (!exercise.serves(people)) {
       return notFor()

@@ -24,13 +24,13 @@ class AdmissionTest {
   @Test
   void too_few_people() {
     assertThat(reason(brief(90), odd().people(12, 100).build()))
-        .isEqualTo("not for 8 people: serves 12-100");
+        .isEqualTo("not for 8 people: made for 12 to 100");
   }
 
   @Test
   void too_many_people() {
     assertThat(reason(brief(90), odd().people(3, 6).build()))
-        .isEqualTo("not for 8 people: serves 3-6");
+        .isEqualTo("not for 8 people: made for 3 to 6");
   }
 
   @Test
