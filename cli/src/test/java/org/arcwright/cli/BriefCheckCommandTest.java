@@ -13,7 +13,7 @@ class BriefCheckCommandTest {
   @TempDir Path folder;
 
   @Test
-  void aGoodBriefHasNoProblems() throws IOException {
+  void a_good_brief_has_no_problems() throws IOException {
     Path brief = Briefs.write(folder, Briefs.SHORT);
 
     assertThat(Run.of("brief", "check", brief))
@@ -21,7 +21,7 @@ class BriefCheckCommandTest {
   }
 
   @Test
-  void allProblemsOfAllFilesAreToldAtOnce() throws IOException {
+  void all_problems_of_all_files_are_told_at_once() throws IOException {
     Path one =
         Briefs.write(
             folder,
@@ -43,7 +43,7 @@ class BriefCheckCommandTest {
   }
 
   @Test
-  void whatIsAllowedButOddIsAHint() throws IOException {
+  void what_is_allowed_but_odd_is_a_hint() throws IOException {
     Path brief =
         Briefs.write(
             folder, Briefs.SHORT.replace("cap: 75m", "cap: 5h") + "rhythm: {break: none}\n");
@@ -64,7 +64,7 @@ class BriefCheckCommandTest {
   }
 
   @Test
-  void programsGetJson() throws IOException {
+  void programs_get_json() throws IOException {
     Path odd = Briefs.write(folder, Briefs.SHORT + "buffer: 1%\n");
     Path wrong = Files.writeString(folder.resolve("wrong.yaml"), Briefs.SHORT + "bufer: 1%\n");
 

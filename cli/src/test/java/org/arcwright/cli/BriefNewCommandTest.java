@@ -45,7 +45,7 @@ class BriefNewCommandTest {
   @TempDir Path folder;
 
   @Test
-  void theAnswersBecomeABriefThatComposes() {
+  void the_answers_become_a_brief_that_composes() {
     Path file = folder.resolve("brief.yaml");
 
     Run run = Run.answering(ANSWERS, "brief", "new", "--out", file);
@@ -71,7 +71,7 @@ class BriefNewCommandTest {
   }
 
   @Test
-  void enterTakesWhatIsUsual() throws IOException {
+  void enter_takes_what_is_usual() throws IOException {
     Path file = folder.resolve("brief.yaml");
 
     Run run = Run.answering("Winter\n2\n" + "\n".repeat(11), "brief", "new", "--out", file);
@@ -89,7 +89,7 @@ class BriefNewCommandTest {
   }
 
   @Test
-  void allThatMayStandInTheFileIsRightWithoutTheSign() throws IOException {
+  void all_that_may_stand_in_the_file_is_right_without_the_sign() throws IOException {
     Path file = folder.resolve("brief.yaml");
     Run.answering("Winter\n2\n" + "\n".repeat(11), "brief", "new", "--out", file);
     String text = Files.readString(file);
@@ -106,7 +106,7 @@ class BriefNewCommandTest {
   }
 
   @Test
-  void aWrongAnswerIsAskedForAgainWithWhatWouldBeRight() {
+  void a_wrong_answer_is_asked_for_again_with_what_would_be_right() {
     String wrong =
         ANSWERS
             .replace("2\n12\n", "0\nwin\n2\nnobody\n0\n12\n")
@@ -142,13 +142,13 @@ class BriefNewCommandTest {
   }
 
   @Test
-  void aQuestionMarkExplains() {
+  void a_question_mark_explains() {
     assertThat(Run.answering("?\n", "brief", "new").out())
         .contains("What the workshop is called, at most 120 characters.");
   }
 
   @Test
-  void answersThatEndTooEarlyWriteNothing() {
+  void answers_that_end_too_early_write_nothing() {
     Path file = folder.resolve("brief.yaml");
 
     Run run = Run.answering("Winter\n2\n", "brief", "new", "--out", file);
@@ -159,7 +159,7 @@ class BriefNewCommandTest {
   }
 
   @Test
-  void aFileIsWrittenOverOnlyIfThatIsWanted() throws IOException {
+  void a_file_is_written_over_only_if_that_is_wanted() throws IOException {
     Path file = Files.writeString(folder.resolve("brief.yaml"), "mine\n");
     Path other = folder.resolve("other.yaml");
     String answers = "Winter\n2\n" + "\n".repeat(11);
@@ -180,7 +180,7 @@ class BriefNewCommandTest {
   }
 
   @Test
-  void aPlaceThatCannotBeWrittenIsSaidBeforeTheFirstQuestion() {
+  void a_place_that_cannot_be_written_is_said_before_the_first_question() {
     Path file = folder.resolve("none/brief.yaml");
 
     Run run = Run.answering(ANSWERS, "brief", "new", "--out", file);

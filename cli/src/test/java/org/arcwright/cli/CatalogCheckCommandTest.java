@@ -78,7 +78,7 @@ class CatalogCheckCommandTest {
         "feedback] ~ feedback ~ 10:9: list left open, [takeaways, feedback: close it with ]",
         "energy: 2 ~ \\tenergy: 2 ~ 7:1: tab, energy: 2: indent with spaces",
       })
-  void oneProblem(String right, String wrong, String problem) throws IOException {
+  void one_problem(String right, String wrong, String problem) throws IOException {
     String text = Slips.TEXT;
     String[] rights = right.replace("\\n", "\n").split("\\|", -1);
     String[] wrongs = wrong.replace("\\n", "\n").replace("\\t", "\t").split("\\|", -1);
@@ -105,7 +105,7 @@ class CatalogCheckCommandTest {
   }
 
   @Test
-  void nothingIsFoundInWhatIsSound() throws IOException {
+  void nothing_is_found_in_what_is_sound() throws IOException {
     Slips.write(folder, Slips.ID, Slips.TEXT);
 
     assertThat(Run.of("catalog", "check", folder))
@@ -113,7 +113,7 @@ class CatalogCheckCommandTest {
   }
 
   @Test
-  void aToolThatMayBeThereNeedNotBeNamed() throws IOException {
+  void a_tool_that_may_be_there_need_not_be_named() throws IOException {
     String text =
         Slips.TEXT.replace("Small rooms.", "'Small rooms. Where there is a chat, lines go there.'");
     Slips.write(folder, Slips.ID, text);
@@ -122,7 +122,7 @@ class CatalogCheckCommandTest {
   }
 
   @Test
-  void theWholeShelfPasses() {
+  void the_whole_shelf_passes() {
     Run run = Run.of("catalog", "check", "../library-data/src/main/catalog");
 
     assertThat(run.code()).as(run.out()).isEqualTo(Exit.DONE);
@@ -130,7 +130,7 @@ class CatalogCheckCommandTest {
   }
 
   @Test
-  void workProductsComeFromSomewhereAndLeadSomewhere() throws IOException {
+  void work_products_come_from_somewhere_and_lead_somewhere() throws IOException {
     Files.writeString(
         folder.resolve("products.yaml"),
         "- {id: mood, title: mood, meaning: It is clear how all are.}\n");
@@ -154,7 +154,7 @@ class CatalogCheckCommandTest {
   }
 
   @Test
-  void aListInPlaceOfAnExerciseIsOneProblem() throws IOException {
+  void a_list_in_place_of_an_exercise_is_one_problem() throws IOException {
     Path file = Slips.write(folder, Slips.ID, "- a\n- b\n");
 
     assertThat(Run.of("catalog", "check", folder).out())
@@ -165,7 +165,7 @@ class CatalogCheckCommandTest {
   }
 
   @Test
-  void nothingIsSaidOfModesThatAreMissing() throws IOException {
+  void nothing_is_said_of_modes_that_are_missing() throws IOException {
     String text = Slips.TEXT.replaceFirst("(?s)modes:.*(?=watch:)", "");
     Path file = Slips.write(folder, Slips.ID, text);
 
@@ -174,7 +174,7 @@ class CatalogCheckCommandTest {
   }
 
   @Test
-  void theSameIdInTwoFiles() throws IOException {
+  void the_same_id_in_two_files() throws IOException {
     Slips.write(folder, Slips.ID, Slips.TEXT);
     Path again = folder.resolve("exercises/reflection/paper-slips.yaml");
     Files.createDirectories(again.getParent());
@@ -190,7 +190,7 @@ class CatalogCheckCommandTest {
   }
 
   @Test
-  void nearlyTheSameExerciseUnderAnotherId() throws IOException {
+  void nearly_the_same_exercise_under_another_id() throws IOException {
     Exercise premortem = BuiltIn.catalog().exercise("premortem").orElseThrow();
     String text =
         CatalogFormat.write(premortem)
@@ -211,7 +211,7 @@ class CatalogCheckCommandTest {
   }
 
   @Test
-  void filesThatLieAnywhereAreReadTogether() throws IOException {
+  void files_that_lie_anywhere_are_read_together() throws IOException {
     Path loose = Files.createDirectory(folder.resolve("loose"));
     Path one = Files.writeString(loose.resolve("a.yaml"), Slips.TEXT.replace("paper-slips", "a"));
     Path goal =
@@ -241,7 +241,7 @@ class CatalogCheckCommandTest {
   }
 
   @Test
-  void aWholeCatalogInOneDocument() throws IOException {
+  void a_whole_catalog_in_one_document() throws IOException {
     Path json = folder.resolve("all.json");
     Run.of("catalog", "export", "--format", "json", "--out", json);
     String text = Files.readString(json);
@@ -258,7 +258,7 @@ class CatalogCheckCommandTest {
   }
 
   @Test
-  void asJsonForTools() throws IOException {
+  void as_json_for_tools() throws IOException {
     Path file = Slips.write(folder, Slips.ID, Slips.TEXT.replace("energy: 2", "energy: 7"));
 
     Run run = Run.of("catalog", "check", folder, "--format", "json");
@@ -271,7 +271,7 @@ class CatalogCheckCommandTest {
   }
 
   @Test
-  void onlyWhatWasNamedIsTold() throws IOException {
+  void only_what_was_named_is_told() throws IOException {
     Path sound = Slips.write(folder, Slips.ID, Slips.TEXT);
     Slips.write(folder, "broken", "id: broken\n");
 
@@ -280,7 +280,7 @@ class CatalogCheckCommandTest {
   }
 
   @Test
-  void whatTakesThePlaceOfAnotherIsSaid() throws IOException {
+  void what_takes_the_place_of_another_is_said() throws IOException {
     Slips.write(folder, "dot-voting", "id: dot-voting\nretired: true\n");
 
     assertThat(Run.of("catalog", "check", folder).out())
@@ -288,7 +288,7 @@ class CatalogCheckCommandTest {
   }
 
   @Test
-  void whatIsNotThere() {
+  void what_is_not_there() {
     Run run = Run.of("catalog", "check", folder.resolve("none"));
 
     assertThat(run)

@@ -29,7 +29,7 @@ class CatalogExchangeTest {
   }
 
   @Test
-  void theWholeShelfGoesThroughATable() throws IOException {
+  void the_whole_shelf_goes_through_a_table() throws IOException {
     Path table = folder.resolve("shelf.csv");
 
     assertThat(Run.of("catalog", "export", "--out", table)).isEqualTo(new Run(Exit.DONE, "", ""));
@@ -50,7 +50,7 @@ class CatalogExchangeTest {
   }
 
   @Test
-  void theWholeCatalogGoesThroughJson() {
+  void the_whole_catalog_goes_through_json() {
     Path json = folder.resolve("shelf.json");
 
     Run.of("catalog", "export", "--format", "json", "--out", json);
@@ -65,7 +65,7 @@ class CatalogExchangeTest {
   }
 
   @Test
-  void withoutAFileItGoesToStandardOutput() {
+  void without_a_file_it_goes_to_standard_output() {
     Run run = Run.of("catalog", "export");
 
     assertThat(run.code()).isEqualTo(Exit.DONE);
@@ -74,7 +74,7 @@ class CatalogExchangeTest {
   }
 
   @Test
-  void onlyOnesOwnLeave() throws IOException {
+  void only_ones_own_leave() throws IOException {
     Path own = folder.resolve("own/exercises");
     Files.createDirectories(own);
     String text = CatalogFormat.write(SHELF.exercise("weather-report").orElseThrow());
@@ -99,7 +99,7 @@ class CatalogExchangeTest {
   }
 
   @Test
-  void everyFaultIsToldWithRowAndColumnAndNothingIsWritten() throws IOException {
+  void every_fault_is_told_with_row_and_column_and_nothing_is_written() throws IOException {
     Path table = table(text -> text.replaceFirst(",icebreaker,", ",opener,"));
 
     Run run = Run.of("catalog", "import", table, "--out", out);
@@ -110,7 +110,7 @@ class CatalogExchangeTest {
   }
 
   @Test
-  void nothingIsOverwrittenUnlessOneSaysSo() throws IOException {
+  void nothing_is_overwritten_unless_one_says_so() throws IOException {
     Path table = table(text -> text);
     Path mine = out.resolve("exercises/ours/weather-report.yaml");
     Files.createDirectories(mine.getParent());
@@ -136,7 +136,7 @@ class CatalogExchangeTest {
   }
 
   @Test
-  void wordsOfTheFoldersOwnMayBeUsed() throws IOException {
+  void words_of_the_folders_own_may_be_used() throws IOException {
     Path table = table(text -> text.replaceFirst(",call,", ",talking-stick,"));
     assertThat(Run.of("catalog", "import", table, "--out", out).err())
         .contains("unknown tool, talking-stick");
@@ -149,7 +149,7 @@ class CatalogExchangeTest {
   }
 
   @Test
-  void aFolderThatCannotBeIsRefused() throws IOException {
+  void a_folder_that_cannot_be_is_refused() throws IOException {
     Path table = table(text -> text);
     Path file = Files.writeString(folder.resolve("file"), "");
 
@@ -160,7 +160,7 @@ class CatalogExchangeTest {
   }
 
   @Test
-  void aFileThatIsNoTable() throws IOException {
+  void a_file_that_is_no_table() throws IOException {
     Path table = folder.resolve("t.csv");
     assertThat(imported(table)).isEqualTo(table + ": no such file: check its name and folder\n");
     Files.write(table, "id,title\na,fr\u00FCh\n".getBytes(ISO_8859_1));

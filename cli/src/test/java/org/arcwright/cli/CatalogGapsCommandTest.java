@@ -51,7 +51,7 @@ class CatalogGapsCommandTest {
   }
 
   @Test
-  void theTableHasARowForEachGoalAndAFigureForEachLength() {
+  void the_table_has_a_row_for_each_goal_and_a_figure_for_each_length() {
     Run run =
         gaps(
             "--goal choose-a-direction,set-priorities --mode remote --tools usual --people 8,12 --minutes 90,120");
@@ -75,7 +75,7 @@ class CatalogGapsCommandTest {
   }
 
   @Test
-  void aGapIsToldWithWhatWouldFillIt() throws IOException {
+  void a_gap_is_told_with_what_would_fill_it() throws IOException {
     aGoalThatIsHardToReach();
 
     Run run =
@@ -93,7 +93,7 @@ class CatalogGapsCommandTest {
   }
 
   @Test
-  void whereTimeIsTooShortNoExerciseIsAskedFor() {
+  void where_time_is_too_short_no_exercise_is_asked_for() {
     Run run = gaps("--goal choose-a-direction --mode remote --tools usual --people 8 --minutes 15");
 
     assertThat(run.code()).isEqualTo(Exit.NEGATIVE);
@@ -103,7 +103,7 @@ class CatalogGapsCommandTest {
   }
 
   @Test
-  void aWideGridIsFoldedToTheWidth() {
+  void a_wide_grid_is_folded_to_the_width() {
     Run run =
         gaps("--goal choose-a-direction --mode remote --tools usual --people 4..30 --minutes 90");
 
@@ -112,7 +112,7 @@ class CatalogGapsCommandTest {
   }
 
   @Test
-  void otherProgramsGetEveryBriefAndEveryGap() throws IOException {
+  void other_programs_get_every_brief_and_every_gap() throws IOException {
     aGoalThatIsHardToReach();
 
     Run run =
@@ -139,7 +139,7 @@ class CatalogGapsCommandTest {
   }
 
   @Test
-  void thePictureCanBeReadWithoutColourAndWithoutSight() throws Exception {
+  void the_picture_can_be_read_without_colour_and_without_sight() throws Exception {
     aGoalThatIsHardToReach();
     Path file = folder.resolve("gaps.svg");
 
@@ -195,7 +195,7 @@ class CatalogGapsCommandTest {
           --mode remot                | perhaps remote
           --people 1..1000 --minutes 60..2400 | at most 100000; narrow it
           """)
-  void whatCannotBeIsToldBeforeAnyWork(String words, String told) {
+  void what_cannot_be_is_told_before_any_work(String words, String told) {
     Run run = gaps(words);
 
     assertThat(run.code()).isEqualTo(Exit.WRONG_INPUT);
@@ -204,7 +204,7 @@ class CatalogGapsCommandTest {
   }
 
   @Test
-  void whoWishesHearsHowFarItIs() {
+  void who_wishes_hears_how_far_it_is() {
     Run quiet = gaps("--goal choose-a-direction --mode remote --people 8 --minutes 60");
     Run told = gaps("--progress --goal choose-a-direction --mode remote --minutes 60..240");
 

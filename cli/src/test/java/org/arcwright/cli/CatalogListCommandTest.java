@@ -15,7 +15,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** A trainer looks for exercises. */
 class CatalogListCommandTest {
   @Test
-  void withoutFiltersAllAreThere() {
+  void without_filters_all_are_there() {
     Run run = Run.of("catalog", "list");
 
     int all = BuiltIn.catalog().exercises().size();
@@ -26,7 +26,7 @@ class CatalogListCommandTest {
   }
 
   @Test
-  void everyFilterHolds() {
+  void every_filter_holds() {
     Run run =
         Run.of(
             (Object[])
@@ -52,7 +52,7 @@ class CatalogListCommandTest {
   }
 
   @Test
-  void wordsAndWorkProductsAreFound() {
+  void words_and_work_products_are_found() {
     assertThat(listed(Run.of("catalog", "list", "--text", "Brainwriting sheets")))
         .extracting(Exercise::id)
         .contains("brainwriting-6-3-5", "brainwriting-shared-pool");
@@ -62,7 +62,7 @@ class CatalogListCommandTest {
   }
 
   @Test
-  void thoseComeFirstThatUsuallyLastSoLong() {
+  void those_come_first_that_usually_last_so_long() {
     Run run = Run.of("catalog", "list", "--kind", "decision", "--people", "8", "--minutes", "20");
 
     List<Long> off =
@@ -73,7 +73,7 @@ class CatalogListCommandTest {
   }
 
   @Test
-  void asJsonForTools() {
+  void as_json_for_tools() {
     Run run = Run.of("catalog", "list", "--text", "premortem", "--people", "8", "--format", "json");
 
     assertThat(run.out())
@@ -82,7 +82,7 @@ class CatalogListCommandTest {
   }
 
   @Test
-  void whenNothingMeetsAllTheFilterInTheWayIsNamed() {
+  void when_nothing_meets_all_the_filter_in_the_way_is_named() {
     Run run = Run.of("catalog", "list", "--kind", "decision", "--yields", "introductions");
 
     assertThat(run.code()).isEqualTo(Exit.NEGATIVE);
@@ -112,7 +112,7 @@ class CatalogListCommandTest {
         "--format csv | \"csv\" is none; text or json are right",
         "--kinds decision | \"--kinds\" is unknown here; perhaps --kind"
       })
-  void wrongWordsAreToldWithTheRightOnes(String words, String hint) {
+  void wrong_words_are_told_with_the_right_ones(String words, String hint) {
     Run run = Run.of((Object[]) ("catalog list " + words).split(" "));
 
     assertThat(run.code()).isEqualTo(Exit.WRONG_INPUT);
@@ -122,7 +122,7 @@ class CatalogListCommandTest {
 
   @ParameterizedTest
   @ValueSource(strings = {"20", "15..30", "..20", "20.."})
-  void rangesReadAsTheyAreWritten(String text) {
+  void ranges_read_as_they_are_written(String text) {
     assertThat(new Between.Converter().convert(text)).hasToString(text);
   }
 

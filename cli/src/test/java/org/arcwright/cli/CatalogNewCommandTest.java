@@ -68,7 +68,7 @@ class CatalogNewCommandTest {
   @TempDir Path folder;
 
   @Test
-  void theAnswersBecomeAFileThatPassesTheCheck() throws IOException {
+  void the_answers_become_a_file_that_passes_the_check() throws IOException {
     Run run = answer(ANSWERS);
 
     Path file = folder.resolve("exercises/one-minute-paper.yaml");
@@ -86,7 +86,7 @@ class CatalogNewCommandTest {
   }
 
   @Test
-  void eachFieldIsExplainedInTheFile() throws IOException {
+  void each_field_is_explained_in_the_file() throws IOException {
     answer(ANSWERS);
 
     String text = Files.readString(folder.resolve("exercises/one-minute-paper.yaml"));
@@ -103,7 +103,7 @@ class CatalogNewCommandTest {
   }
 
   @Test
-  void aWrongAnswerIsAskedForAgainWithWhatWouldBeRight() throws IOException {
+  void a_wrong_answer_is_asked_for_again_with_what_would_be_right() throws IOException {
     String wrong =
         ANSWERS
             .replace("One-minute paper\n\n", "Dot voting\nOne-minute paper\nOne Minute\n\n")
@@ -145,7 +145,7 @@ class CatalogNewCommandTest {
   }
 
   @Test
-  void wordsThatMoveBodiesAskForCautions() throws IOException {
+  void words_that_move_bodies_ask_for_cautions() throws IOException {
     String moving =
         ANSWERS
             .replace("Everybody writes two lines.", "Everybody stands up and writes two lines.")
@@ -167,12 +167,12 @@ class CatalogNewCommandTest {
   }
 
   @Test
-  void aQuestionMarkExplains() {
+  void a_question_mark_explains() {
     assertThat(answer("?\n").out()).contains("What participants read in the agenda");
   }
 
   @Test
-  void answersThatEndTooEarlyWriteNothing() {
+  void answers_that_end_too_early_write_nothing() {
     Run run = answer("One-minute paper\n\nreflection\n");
 
     assertThat(run.code()).isEqualTo(Exit.WRONG_INPUT);
@@ -181,7 +181,7 @@ class CatalogNewCommandTest {
   }
 
   @Test
-  void nothingIsEverWrittenOver() throws IOException {
+  void nothing_is_ever_written_over() throws IOException {
     Path file = Slips.write(folder, "one-minute-paper", "mine\n");
 
     Run run = answer(ANSWERS.replace("One-minute paper\n\n", "One-minute paper\n\nminute-paper\n"));
@@ -194,7 +194,7 @@ class CatalogNewCommandTest {
   }
 
   @Test
-  void aFileInsteadOfAFolder() throws IOException {
+  void a_file_instead_of_a_folder() throws IOException {
     Path file = Files.writeString(folder.resolve("file"), "");
 
     Run run = Run.of("catalog", "new", "--out", file);

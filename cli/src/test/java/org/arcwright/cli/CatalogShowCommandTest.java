@@ -18,7 +18,7 @@ class CatalogShowCommandTest {
   @TempDir Path elsewhere;
 
   @Test
-  void thePageIsCompleteForTheSize() throws IOException {
+  void the_page_is_complete_for_the_size() throws IOException {
     Slips.write(folder, Slips.ID, Slips.TEXT);
 
     Run run =
@@ -70,7 +70,7 @@ class CatalogShowCommandTest {
   }
 
   @Test
-  void twelveInThreesAreFourGroups() throws IOException {
+  void twelve_in_threes_are_four_groups() throws IOException {
     Slips.write(folder, Slips.ID, Slips.TEXT.replace("{min: 3, max: 5}", "{min: 2, max: 3}"));
 
     assertThat(
@@ -82,7 +82,7 @@ class CatalogShowCommandTest {
 
   /** Whoever has only the page misses nothing that the file says. */
   @Test
-  void nothingOfAnyExerciseIsLeftOut() {
+  void nothing_of_any_exercise_is_left_out() {
     for (Exercise exercise : BuiltIn.catalog().exercises().values()) {
       Run run = Run.of("catalog", "show", exercise.id());
       String page = run.out().replaceAll("\\s+", " ");
@@ -109,7 +109,7 @@ class CatalogShowCommandTest {
   }
 
   @Test
-  void aSizeThatItDoesNotServeIsAnAnswer() throws IOException {
+  void a_size_that_it_does_not_serve_is_an_answer() throws IOException {
     Slips.write(folder, Slips.ID, Slips.TEXT.replace("{min: 3, max: 5}", "{min: 4, max: 5}"));
 
     assertThat(Run.of("catalog", "show", Slips.ID, "--people", 7, "--catalog", folder))
@@ -122,7 +122,7 @@ class CatalogShowCommandTest {
   }
 
   @Test
-  void aGoalIsShownWithItsArc() {
+  void a_goal_is_shown_with_its_arc() {
     Run run = Run.of("catalog", "show", "choose-a-direction");
 
     assertThat(run.code()).isEqualTo(Exit.DONE);
@@ -132,7 +132,7 @@ class CatalogShowCommandTest {
   }
 
   @Test
-  void asJsonForTools() {
+  void as_json_for_tools() {
     Run run = Run.of("catalog", "show", "premortem", "--people", "7", "--format", "json");
 
     assertThat(run.out())
@@ -142,7 +142,7 @@ class CatalogShowCommandTest {
   }
 
   @Test
-  void theLayerIsTold() throws IOException {
+  void the_layer_is_told() throws IOException {
     Slips.write(folder, "dot-voting", Slips.TEXT.replace("paper-slips", "dot-voting"));
 
     assertThat(flat(Run.of("catalog", "show", "dot-voting", "--catalog", folder).out()))
@@ -152,7 +152,7 @@ class CatalogShowCommandTest {
   }
 
   @Test
-  void whatIsRetiredIsGoneAndWhoTookItOutIsTold() throws IOException {
+  void what_is_retired_is_gone_and_who_took_it_out_is_told() throws IOException {
     Slips.write(folder, "dot-voting", "id: dot-voting\nretired: true\n");
 
     assertThat(Run.of("catalog", "show", "dot-voting", "--catalog", folder))
@@ -163,7 +163,7 @@ class CatalogShowCommandTest {
   }
 
   @Test
-  void anUnknownIdGetsTheNearest() {
+  void an_unknown_id_gets_the_nearest() {
     assertThat(Run.of("catalog", "show", "dot-votin").err())
         .isEqualTo("\"dot-votin\": the catalog has no such exercise or goal; perhaps dot-voting\n");
     assertThat(Run.of("catalog", "compare", "dot-voting", "multivotin").err())
@@ -172,7 +172,7 @@ class CatalogShowCommandTest {
   }
 
   @Test
-  void twoAreComparedSideBySide() {
+  void two_are_compared_side_by_side() {
     Run run = Run.of("catalog", "compare", "dot-voting", "multivoting");
 
     assertThat(run.code()).isEqualTo(Exit.DONE);
@@ -184,7 +184,7 @@ class CatalogShowCommandTest {
   }
 
   @Test
-  void theNearestAreListedWithTheReason() {
+  void the_nearest_are_listed_with_the_reason() {
     Run run = Run.of("catalog", "similar", "brainwriting-6-3-5", "--count", 4);
 
     assertThat(run.code()).isEqualTo(Exit.DONE);
@@ -195,7 +195,7 @@ class CatalogShowCommandTest {
   }
 
   @Test
-  void aFaultyLayerStopsACommandUnlessItIsLenient() throws IOException {
+  void a_faulty_layer_stops_a_command_unless_it_is_lenient() throws IOException {
     Path broken = Slips.write(folder, "broken", "id: broken\nenergy: 9\n");
     Slips.write(folder, Slips.ID, Slips.TEXT);
     Path brief = Briefs.write(elsewhere, Briefs.SHORT);
@@ -225,7 +225,7 @@ class CatalogShowCommandTest {
   }
 
   @Test
-  void theWayOutIsToldWhereThereIsSomethingToHeed() {
+  void the_way_out_is_told_where_there_is_something_to_heed() {
     assertThat(Run.of("catalog", "show", "affinity-mapping", "--mode", "in-person").out())
         .contains("To opt out, say:");
     assertThat(Run.of("catalog", "show", "affinity-mapping", "--mode", "remote").out())

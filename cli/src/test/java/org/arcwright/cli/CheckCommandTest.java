@@ -22,14 +22,14 @@ class CheckCommandTest {
   }
 
   @Test
-  void findsNothingInWhatWasComposed() {
+  void finds_nothing_in_what_was_composed() {
     Run run = Run.of("check", agenda, "--brief", brief);
 
     assertThat(run).isEqualTo(new Run(Exit.DONE, "The agenda keeps to its brief.\n", ""));
   }
 
   @Test
-  void saysWhatAnAgendaBreaks() throws IOException {
+  void says_what_an_agenda_breaks() throws IOException {
     Path shorter = Briefs.write(folder, Briefs.SHORT.replace("cap: 75m", "cap: 60m"));
 
     Run run = Run.of("check", agenda, "--brief", shorter);
@@ -40,7 +40,7 @@ class CheckCommandTest {
   }
 
   @Test
-  void refusesWhatIsNoAgenda() throws IOException {
+  void refuses_what_is_no_agenda() throws IOException {
     Files.writeString(agenda, "{\"title\": 3}");
 
     Run run = Run.of("check", agenda, "--brief", brief);
@@ -51,14 +51,14 @@ class CheckCommandTest {
   }
 
   @Test
-  void takesTheBriefThatTheAgendaCarries() {
+  void takes_the_brief_that_the_agenda_carries() {
     Run run = Run.of("check", agenda);
 
     assertThat(run).isEqualTo(new Run(Exit.DONE, "The agenda keeps to its brief.\n", ""));
   }
 
   @Test
-  void needsABriefForAnAgendaByHand() throws IOException {
+  void needs_a_brief_for_an_agenda_by_hand() throws IOException {
     Files.writeString(
         agenda,
         """

@@ -27,7 +27,7 @@ class ComposeCommandTest {
   }
 
   @Test
-  void drawsTheAgendaSaysWhyAndProvesIt() {
+  void draws_the_agenda_says_why_and_proves_it() {
     Run run = Run.of("compose", brief);
 
     assertThat(run.code()).isEqualTo(Exit.DONE);
@@ -42,7 +42,7 @@ class ComposeCommandTest {
   }
 
   @Test
-  void writesAnAgendaThatCanBeReadBack() {
+  void writes_an_agenda_that_can_be_read_back() {
     Run run = Run.of("compose", brief, "--format", "json");
 
     assertThat(run.code()).isEqualTo(Exit.DONE);
@@ -52,7 +52,7 @@ class ComposeCommandTest {
   }
 
   @Test
-  void writesMarkdownThatCanBeSentOn() {
+  void writes_markdown_that_can_be_sent_on() {
     Run run = Run.of("compose", brief, "--format", "markdown");
 
     assertThat(run.code()).isEqualTo(Exit.DONE);
@@ -63,7 +63,7 @@ class ComposeCommandTest {
   }
 
   @Test
-  void writesToAFileInTheFormItsNameAsksFor() throws IOException {
+  void writes_to_a_file_in_the_form_its_name_asks_for() throws IOException {
     Path out = folder.resolve("agenda.md");
 
     Run run = Run.of("compose", brief, "--out", out);
@@ -74,7 +74,7 @@ class ComposeCommandTest {
   }
 
   @Test
-  void writesOverAnOlderFileAsAWhole() throws IOException {
+  void writes_over_an_older_file_as_a_whole() throws IOException {
     Path out = Files.writeString(folder.resolve("agenda.txt"), "old ".repeat(10_000));
 
     assertThat(Run.of("compose", brief, "--out", out).code()).isEqualTo(Exit.DONE);
@@ -83,7 +83,7 @@ class ComposeCommandTest {
   }
 
   @Test
-  void writesTheInstanceThatSolveSolves() {
+  void writes_the_instance_that_solve_solves() {
     Path instance = folder.resolve("instance.json");
 
     assertThat(Run.of("compose", brief, "--instance", instance).code()).isEqualTo(Exit.DONE);
@@ -95,7 +95,7 @@ class ComposeCommandTest {
   }
 
   @Test
-  void listsWhatWasLeftOutIfAsked() {
+  void lists_what_was_left_out_if_asked() {
     Run run = Run.of("compose", brief, "--left-out");
 
     assertThat(run.out())
@@ -105,7 +105,7 @@ class ComposeCommandTest {
   }
 
   @Test
-  void saysWhyNothingFits() throws IOException {
+  void says_why_nothing_fits() throws IOException {
     brief = Briefs.write(folder, Briefs.SHORT.replace("cap: 75m", "cap: 15m"));
     Path out = folder.resolve("agenda.json");
 
@@ -121,7 +121,7 @@ class ComposeCommandTest {
   }
 
   @Test
-  void saysWhyNothingFitsInJsonToWhoAsksForJson() throws IOException {
+  void says_why_nothing_fits_in_json_to_who_asks_for_json() throws IOException {
     brief = Briefs.write(folder, Briefs.SHORT.replace("cap: 75m", "cap: 15m"));
 
     Run run = Run.of("compose", brief, "--format", "json");
@@ -133,7 +133,7 @@ class ComposeCommandTest {
   }
 
   @Test
-  void saysOfEachExerciseWhyItIsInItsPlace() {
+  void says_of_each_exercise_why_it_is_in_its_place() {
     Run text = Run.of("compose", brief, "--why");
     Run markdown = Run.of("compose", brief, "--why", "--format", "markdown");
     Run json = Run.of("compose", brief, "--why", "--format", "json");
@@ -149,7 +149,7 @@ class ComposeCommandTest {
   }
 
   @Test
-  void addsAFolderToTheCatalog() throws IOException {
+  void adds_a_folder_to_the_catalog() throws IOException {
     Path added = Files.createDirectories(folder.resolve("mine/exercises"));
     Files.writeString(
         added.resolve("our-own-start.yaml"),

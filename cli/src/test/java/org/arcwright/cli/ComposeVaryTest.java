@@ -25,7 +25,7 @@ class ComposeVaryTest {
   }
 
   @Test
-  void aRowForEachValueAndWhereOtherExercisesServeBetter() {
+  void a_row_for_each_value_and_where_other_exercises_serve_better() {
     Run run = Run.of("compose", brief, "--vary", "cap=15..75/20");
 
     assertThat(run.code()).isEqualTo(Exit.DONE);
@@ -41,7 +41,7 @@ class ComposeVaryTest {
   }
 
   @Test
-  void inJsonItIsReadBack() {
+  void in_json_it_is_read_back() {
     Run run = Run.of("compose", brief, "--vary", "energy=-0.5..0.5/0.5", "--format", "json");
 
     WhatIf.Answer answer = WhatIfFormat.read("out.json", run.out());
@@ -51,7 +51,7 @@ class ComposeVaryTest {
   }
 
   @Test
-  void whereNoValueHasAnAgendaTheExitCodeSaysSo() {
+  void where_no_value_has_an_agenda_the_exit_code_says_so() {
     Run run = Run.of("compose", brief, "--vary", "cap=15m..20m/5m");
 
     assertThat(run.code()).isEqualTo(Exit.NEGATIVE);
@@ -67,7 +67,8 @@ class ComposeVaryTest {
     "buffer=0..30, BUFFER, 0, 30, 5",
     "energy=-1..0.5/0.3, ENERGY, -10, 5, 3"
   })
-  void rangesAreReadAsBriefsWriteThem(String text, Parameter figure, int from, int to, int step) {
+  void ranges_are_read_as_briefs_write_them(
+      String text, Parameter figure, int from, int to, int step) {
     assertThat(new SweepConverter().convert(text)).isEqualTo(new Sweep(figure, from, to, step));
   }
 
@@ -90,7 +91,7 @@ class ComposeVaryTest {
         "energy=-1..1/0,5 | character 14: \"0,5\": write levels more or less",
         "energy=-5..1 | character 8: \"-5\": from -4 to 4 levels is right"
       })
-  void whatIsWrongIsToldWithItsPlace(String text, String complaint) {
+  void what_is_wrong_is_told_with_its_place(String text, String complaint) {
     Run run = Run.of("compose", brief, "--vary", text);
 
     assertThat(run.code()).isEqualTo(Exit.WRONG_INPUT);
@@ -106,7 +107,7 @@ class ComposeVaryTest {
     "--out, x.html, text or json",
     "--instance, i.json, --instance"
   })
-  void whatDoesNotGoWithItIsRefused(String option, String value, String complaint) {
+  void what_does_not_go_with_it_is_refused(String option, String value, String complaint) {
     Run run = Run.of("compose", brief, "--vary", "cap=60..75", option, value);
 
     assertThat(run.code()).isEqualTo(Exit.WRONG_INPUT);

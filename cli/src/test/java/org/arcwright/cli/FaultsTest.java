@@ -34,7 +34,7 @@ class FaultsTest {
   }
 
   @Test
-  void anUnforeseenErrorIsOurFault() {
+  void an_unforeseen_error_is_our_fault() {
     assertThat(run()).isEqualTo(Exit.OUR_FAULT);
     assertThat(err.toString(UTF_8))
         .startsWith("Something went wrong inside Arcwright; your input is not to blame")
@@ -43,7 +43,7 @@ class FaultsTest {
   }
 
   @Test
-  void theStackTraceIsThereForTheAsking() {
+  void the_stack_trace_is_there_for_the_asking() {
     assertThat(run("--trace")).isEqualTo(Exit.OUR_FAULT);
     assertThat(err.toString(UTF_8)).contains("\tat org.arcwright.cli.FaultsTest");
   }

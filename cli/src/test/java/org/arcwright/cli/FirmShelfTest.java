@@ -73,7 +73,7 @@ class FirmShelfTest {
   }
 
   @Test
-  void theirExercisesMakeTheAgendaAndWhatTheyTookOutIsGone() {
+  void their_exercises_make_the_agenda_and_what_they_took_out_is_gone() {
     List<String> theirs =
         composed(Run.of("compose", brief, "--format", "json", "--catalog", shelf));
 
@@ -82,7 +82,7 @@ class FirmShelfTest {
   }
 
   @Test
-  void eachPageSaysWhichShelfItComesFrom() {
+  void each_page_says_which_shelf_it_comes_from() {
     assertThat(Run.of("catalog", "show", HOUSE + usual.get(0), "--catalog", shelf).out())
         .contains("Id " + HOUSE + usual.get(0) + ", from " + shelf);
     assertThat(onePage(Run.of("catalog", "show", REPLACED, "--catalog", shelf)))
@@ -99,7 +99,7 @@ class FirmShelfTest {
   }
 
   @Test
-  void aBrokenPageStopsTheComposingUnlessItMayBeLeftOut() throws IOException {
+  void a_broken_page_stops_the_composing_unless_it_may_be_left_out() throws IOException {
     Path broken = Slips.write(shelf, "house-broken", "id: house-broken\nenergy: 9\n");
 
     Run strict = Run.of("compose", brief, "--catalog", shelf);
@@ -112,7 +112,7 @@ class FirmShelfTest {
   }
 
   @Test
-  void twentyEntriesAreTheirs() throws IOException {
+  void twenty_entries_are_theirs() throws IOException {
     try (Stream<Path> files = Files.list(shelf.resolve("exercises"))) {
       assertThat(files).hasSize(OWN + OWN + 1);
     }

@@ -24,7 +24,7 @@ class ForecastCommandTest {
   }
 
   @Test
-  void saysWhenItEndsAndWhereTheRiskLies() {
+  void says_when_it_ends_and_where_the_risk_lies() {
     Run run = Run.of("forecast", agenda);
 
     assertThat(run.code()).isEqualTo(Exit.DONE);
@@ -36,7 +36,7 @@ class ForecastCommandTest {
   }
 
   @Test
-  void jsonIsReadAgainAndSaysTheSame() {
+  void json_is_read_again_and_says_the_same() {
     Run json = Run.of("forecast", agenda, "--format", "json");
     Forecast forecast = ForecastFormat.read("forecast.json", json.out());
 
@@ -45,7 +45,7 @@ class ForecastCommandTest {
   }
 
   @Test
-  void aFileIsWrittenInTheFormThatItsNameSays() throws IOException {
+  void a_file_is_written_in_the_form_that_its_name_says() throws IOException {
     Path picture = folder.resolve("fan.svg");
 
     Run run = Run.of("forecast", agenda, "--brief", brief, "--out", picture);
@@ -55,7 +55,7 @@ class ForecastCommandTest {
   }
 
   @Test
-  void aConfidenceThatIsNotReachedIsAnAnswerWithACodeOfItsOwn() {
+  void a_confidence_that_is_not_reached_is_an_answer_with_a_code_of_its_own() {
     Run sure = Run.of("forecast", agenda, "--confidence", "99%");
     Run content = Run.of("forecast", agenda, "--confidence", "1%");
 
@@ -66,7 +66,7 @@ class ForecastCommandTest {
   }
 
   @Test
-  void composesWithAsLittleBufferAsTheConfidenceAllows() {
+  void composes_with_as_little_buffer_as_the_confidence_allows() {
     Path sure = folder.resolve("sure.json");
 
     Run run = Run.of("compose", brief, "--confidence", "70%", "--out", sure);
@@ -79,7 +79,7 @@ class ForecastCommandTest {
   }
 
   @Test
-  void saysSoWhenNoAgendaIsSureEnough() throws IOException {
+  void says_so_when_no_agenda_is_sure_enough() throws IOException {
     Briefs.write(folder, Briefs.SHORT.replace("cap: 75m", "cap: 45m"));
 
     Run run = Run.of("compose", brief, "--confidence", "99%");
@@ -90,7 +90,7 @@ class ForecastCommandTest {
   }
 
   @Test
-  void refusesAConfidenceThatIsNone() {
+  void refuses_a_confidence_that_is_none() {
     Run run = Run.of("forecast", agenda, "--confidence", "0.9");
 
     assertThat(run.code()).isEqualTo(Exit.WRONG_INPUT);
@@ -98,7 +98,7 @@ class ForecastCommandTest {
   }
 
   @Test
-  void doesNotWriteOverWhatItReads() {
+  void does_not_write_over_what_it_reads() {
     Run run = Run.of("forecast", agenda, "--out", agenda);
 
     assertThat(run.code()).isEqualTo(Exit.WRONG_INPUT);

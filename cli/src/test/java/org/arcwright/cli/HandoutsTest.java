@@ -41,7 +41,7 @@ class HandoutsTest {
   }
 
   @Test
-  void theSponsorIsAskedWhatTheBriefLeavesOpenAndNothingElse() throws IOException {
+  void the_sponsor_is_asked_what_the_brief_leaves_open_and_nothing_else() throws IOException {
     String silent = text(handouts(Briefs.SHORT), "sponsor-call.md");
     String outspoken =
         text(
@@ -61,13 +61,13 @@ class HandoutsTest {
   }
 
   @Test
-  void theSponsorIsAskedAboutWhatIsOdd() throws IOException {
+  void the_sponsor_is_asked_about_what_is_odd() throws IOException {
     assertThat(text(handouts(Briefs.SHORT + "buffer: 5%\n"), "sponsor-call.md"))
         .contains("What struck us in the brief", "5%: discussions run over");
   }
 
   @Test
-  void peopleReadTheHoursOfTheirOwnZones() throws IOException {
+  void people_read_the_hours_of_their_own_zones() throws IOException {
     Document page =
         Jsoup.parse(
             text(
@@ -83,7 +83,7 @@ class HandoutsTest {
   }
 
   @Test
-  void whereItIsAnotherDayPeopleReadWhich() throws IOException {
+  void where_it_is_another_day_people_read_which() throws IOException {
     Document page =
         Jsoup.parse(
             text(
@@ -104,7 +104,7 @@ class HandoutsTest {
   }
 
   @Test
-  void materialsAreCountedForSoManyPeople() throws IOException {
+  void materials_are_counted_for_so_many_people() throws IOException {
     String list = text(handouts(IN_PERSON), "materials.md");
 
     assertThat(list)
@@ -112,7 +112,8 @@ class HandoutsTest {
   }
 
   @Test
-  void everyToolIsTriedOnEveryKindOfDeviceAndWhatIsInTheRoomOnce() throws IOException {
+  void every_tool_is_tried_on_every_kind_of_device_and_what_is_in_the_room_once()
+      throws IOException {
     Document remote = Jsoup.parse(text(handouts(Briefs.SHORT), "tool-test.html"));
     assertThat(remote.select("section h2").eachText()).contains("Call");
     assertThat(remote.select("section#tool-call tbody tr")).hasSize(5);
@@ -122,7 +123,7 @@ class HandoutsTest {
 
   /** The picture shows nothing that its table and its description do not say. */
   @Test
-  void theBoardPlanDrawsAnArrowForWhatIsCarriedOver() throws IOException {
+  void the_board_plan_draws_an_arrow_for_what_is_carried_over() throws IOException {
     String brief = Files.readString(Path.of("../examples/briefs/next-service.yaml"));
     Document page = Jsoup.parse(text(handouts(brief), "board-plan.html"));
     String said = page.select("svg > desc").text();
@@ -133,7 +134,8 @@ class HandoutsTest {
   }
 
   @Test
-  void whatStandsInForAnExerciseStandsInTheRunSheetAndInFullBesideIt() throws IOException {
+  void what_stands_in_for_an_exercise_stands_in_the_run_sheet_and_in_full_beside_it()
+      throws IOException {
     Path out = handouts(Briefs.SHORT);
     Document page = Jsoup.parse(text(out, "stand-ins.html"));
 
@@ -159,7 +161,7 @@ class HandoutsTest {
       """;
 
   @Test
-  void nobodyHearsOfABoardWhereTheAgendaLeansOnNone() throws IOException {
+  void nobody_hears_of_a_board_where_the_agenda_leans_on_none() throws IOException {
     Path out = handouts(BOARDLESS);
 
     for (String name : List.of("onboarding.txt", "preparation-plan.md", "plan.ics", "index.html")) {
@@ -169,7 +171,7 @@ class HandoutsTest {
   }
 
   @Test
-  void whereTheAgendaLeansOnABoardItIsLinkedAndBuilt() throws IOException {
+  void where_the_agenda_leans_on_a_board_it_is_linked_and_built() throws IOException {
     Path out = handouts(Files.readString(Path.of("../examples/briefs/next-service.yaml")));
 
     assertThat(text(out, "onboarding.txt"))
@@ -179,7 +181,7 @@ class HandoutsTest {
 
   /** A cue of half a minute of music would be a nuisance. */
   @Test
-  void musicIsPlayedOnlyWherePeopleAreSilentForTwoMinutes() throws IOException {
+  void music_is_played_only_where_people_are_silent_for_two_minutes() throws IOException {
     Path out = handouts(Files.readString(Path.of("../examples/briefs/next-service.yaml")));
 
     for (Element item : Jsoup.parse(text(out, "run-sheet.html")).select("section.item")) {
@@ -197,7 +199,7 @@ class HandoutsTest {
 
   /** Central Europe sets its clocks forward at 02:00 on 28 March 2027 (Directive 2000/84/EC). */
   @Test
-  void peopleAreToldWhenTheClocksChangeMeanwhile() throws IOException {
+  void people_are_told_when_the_clocks_change_meanwhile() throws IOException {
     String night =
         Briefs.SHORT.replaceAll("start: \\S+ \\S+", "start: 2027-03-28 01:00")
             + "zones: [Asia/Kolkata]\n";
@@ -209,7 +211,7 @@ class HandoutsTest {
   }
 
   @Test
-  void whatOnlyAStandInNeedsIsBroughtAndTried() throws IOException {
+  void what_only_a_stand_in_needs_is_brought_and_tried() throws IOException {
     Path out = handouts(BOARDLESS);
     Document standIns = Jsoup.parse(text(out, "stand-ins.html"));
     String materials = text(out, "materials.md");

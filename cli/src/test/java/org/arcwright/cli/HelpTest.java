@@ -8,7 +8,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class HelpTest {
   @Test
-  void withoutACommandThereIsShortHelp() {
+  void without_a_command_there_is_short_help() {
     Run run = Run.of();
 
     assertThat(run.code()).isEqualTo(Exit.DONE);
@@ -31,7 +31,7 @@ class HelpTest {
         "catalog",
         "schema"
       })
-  void eachCommandExplainsItself(String command) {
+  void each_command_explains_itself(String command) {
     Run run = Run.of(command, "--help");
 
     assertThat(run.code()).isEqualTo(Exit.DONE);
@@ -41,7 +41,7 @@ class HelpTest {
 
   @ParameterizedTest
   @ValueSource(strings = {"export", "import"})
-  void soDoesEachCommandForCatalogs(String command) {
+  void so_does_each_command_for_catalogs(String command) {
     Run run = Run.of("catalog", command, "--help");
 
     assertThat(run.code()).isEqualTo(Exit.DONE);
@@ -51,7 +51,7 @@ class HelpTest {
   }
 
   @Test
-  void theVersionIsTheBuilds() {
+  void the_version_is_the_builds() {
     assertThat(Run.of("--version").out()).matches("arcwright \\d+\\.\\d+\\.\\d+.*\n");
   }
 }

@@ -155,7 +155,7 @@ class InBrowserTest {
   /** The checker is axe-core, which knows the success criteria of WCAG 2.2 that can be computed. */
   @ParameterizedTest
   @FieldSource("FOLDERS")
-  void nobodyIsKeptOut(String brief) throws IOException {
+  void nobody_is_kept_out(String brief) throws IOException {
     String axe = checker();
     Tab tab = tab();
     tab.look("screen", "light");
@@ -168,7 +168,7 @@ class InBrowserTest {
 
   @ParameterizedTest
   @ValueSource(strings = {"next-service", AFTER, GERMAN})
-  void nobodyIsKeptOutInTheDark(String brief) throws IOException {
+  void nobody_is_kept_out_in_the_dark(String brief) throws IOException {
     String axe = checker();
     Tab tab = tab();
     tab.look("screen", "dark");
@@ -193,7 +193,8 @@ class InBrowserTest {
 
   @ParameterizedTest
   @FieldSource("FOLDERS")
-  void aPageAsksForNothingButItselfAndNothingGoesWrongInIt(String brief) throws IOException {
+  void a_page_asks_for_nothing_but_itself_and_nothing_goes_wrong_in_it(String brief)
+      throws IOException {
     Tab tab = tab();
     for (Path page : pages(brief)) {
       tab.open(page);
@@ -203,7 +204,7 @@ class InBrowserTest {
   }
 
   @Test
-  void thePolicyStopsWhatSomebodyMightSmuggleIn() {
+  void the_policy_stops_what_somebody_might_smuggle_in() {
     Tab tab = tab();
     tab.open(folder.resolve("next-service/run-sheet.html"));
 
@@ -229,7 +230,7 @@ class InBrowserTest {
   }
 
   @Test
-  void oneClickShowsOneOptionInFull() {
+  void one_click_shows_one_option_in_full() {
     Tab tab = tab();
     tab.open(folder.resolve("options.html"));
     String open = "[...document.querySelectorAll('details[open]')].map(d => d.id).join(' ')";
@@ -244,7 +245,7 @@ class InBrowserTest {
 
   @ParameterizedTest
   @FieldSource("FOLDERS")
-  void nothingIsCutOffOnATelephoneOrOnPaper(String brief) throws IOException {
+  void nothing_is_cut_off_on_a_telephone_or_on_paper(String brief) throws IOException {
     Tab tab = tab();
     for (Path page : pages(brief)) {
       tab.look("screen", "light");
@@ -266,7 +267,7 @@ class InBrowserTest {
   /** ISO 216 has A4 at 210 by 297 mm; ANSI/ASME Y14.1 has Letter at 8.5 by 11 inches. */
   @ParameterizedTest
   @ValueSource(strings = {"next-service", AFTER})
-  void aPageIsPrintedOnPaperOfEitherSize(String brief) throws IOException {
+  void a_page_is_printed_on_paper_of_either_size(String brief) throws IOException {
     Tab tab = tab();
     for (Path page : pages(brief)) {
       tab.open(page);
@@ -287,7 +288,7 @@ class InBrowserTest {
 
   /** A sponsor reads one page; what follows begins on a new one. */
   @Test
-  void whatTheSponsorReadsOfTheReportFitsOnOneSheetOfEitherSize() {
+  void what_the_sponsor_reads_of_the_report_fits_on_one_sheet_of_either_size() {
     Tab tab = tab();
     tab.look("print", "light");
     int most = 0;

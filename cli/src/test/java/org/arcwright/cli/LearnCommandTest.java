@@ -32,7 +32,7 @@ class LearnCommandTest {
   }
 
   @Test
-  void writesALayerThatAnyCommandTakes() throws IOException {
+  void writes_a_layer_that_any_command_takes() throws IOException {
     log("a", 24);
     log("b", 22);
     log("c", 25);
@@ -59,7 +59,7 @@ class LearnCommandTest {
   }
 
   @Test
-  void writesNothingWhereItPredictsNoBetter() throws IOException {
+  void writes_nothing_where_it_predicts_no_better() throws IOException {
     Path pace = folder.resolve("pace");
 
     Run run = Run.of("learn", log("a", 40), log("b", 16), "--out", pace);
@@ -73,7 +73,7 @@ class LearnCommandTest {
   }
 
   @Test
-  void jsonSaysTheSameAndAProgramReadsIt() throws IOException {
+  void json_says_the_same_and_a_program_reads_it() throws IOException {
     log("a", 24);
     log("b", 22);
     log("c", 25);
@@ -90,7 +90,7 @@ class LearnCommandTest {
   }
 
   @Test
-  void simulatedLogsAreNamedWhereTheScoreStands() throws IOException {
+  void simulated_logs_are_named_where_the_score_stands() throws IOException {
     for (String name : List.of("a", "b", "c", "d")) {
       Path log = log(name, 24);
       Files.writeString(log, Files.readString(log).replaceFirst("}", ",\"simulated\":true}"));
@@ -106,7 +106,7 @@ class LearnCommandTest {
   }
 
   @Test
-  void leavesRehearsalsOutAndSaysSo() throws IOException {
+  void leaves_rehearsals_out_and_says_so() throws IOException {
     for (String name : List.of("a", "b", "c", "d")) {
       log(name, 24);
     }
@@ -122,7 +122,7 @@ class LearnCommandTest {
   }
 
   @Test
-  void refusesAFolderWithoutLogs() {
+  void refuses_a_folder_without_logs() {
     Run run = Run.of("learn", folder);
 
     assertThat(run.code()).isEqualTo(Exit.WRONG_INPUT);

@@ -61,7 +61,7 @@ class PrepareCommandTest {
   }
 
   @Test
-  void noPageAsksForAnythingFromElsewhere() throws IOException {
+  void no_page_asks_for_anything_from_elsewhere() throws IOException {
     Path out = handouts("Ideas", "2027-03-02 09:00", "Europe/Vienna");
 
     try (Stream<Path> files = Files.list(out)) {
@@ -80,7 +80,7 @@ class PrepareCommandTest {
 
   /** Whatever is ours is in German; the catalog's texts are in English, and the page says so. */
   @Test
-  void pagesInGermanSayWhatIsInEnglish() throws IOException {
+  void pages_in_german_say_what_is_in_english() throws IOException {
     Path out = handouts("Ideen", "2027-03-02 09:00", "Europe/Vienna", "--language", "de");
 
     Document page = Jsoup.parse(Files.readString(out.resolve("run-sheet.html")));
@@ -95,7 +95,7 @@ class PrepareCommandTest {
   }
 
   @Test
-  void aHostileTitleHarmsNothing() throws IOException {
+  void a_hostile_title_harms_nothing() throws IOException {
     String title = "'</title><script>alert(1)</script> ../../x \u202E \uD83D\uDE80 [a](b)'";
     Path out = handouts(title, "2027-03-02 09:00", "Europe/Vienna", "--each-item");
 
@@ -116,7 +116,7 @@ class PrepareCommandTest {
    * Kolkata has half an hour always (tz database).
    */
   @Test
-  void twoParsersReadTheSameHoursAlsoAcrossAChangeOfTheClock() throws Exception {
+  void two_parsers_read_the_same_hours_also_across_a_change_of_the_clock() throws Exception {
     assertHours("2027-03-28 01:30", "Europe/Vienna", "2027-03-28T00:30:00Z");
     assertHours("2027-10-31 01:30", "Europe/Vienna", "2027-10-30T23:30:00Z");
     assertHours("2027-03-14 01:30", "America/New_York", "2027-03-14T06:30:00Z");
@@ -147,7 +147,7 @@ class PrepareCommandTest {
   }
 
   @Test
-  void anEventKeepsItsUidAndCountsItsChanges() throws IOException {
+  void an_event_keeps_its_uid_and_counts_its_changes() throws IOException {
     Path out = handouts("Ideas", "2027-03-02 09:00", "Europe/Vienna");
     VEvent first = event(out);
     VEvent again = event(handouts("Ideas", "2027-03-02 09:00", "Europe/Vienna"));
@@ -165,7 +165,7 @@ class PrepareCommandTest {
 
   /** Tasks are days from Monday to Friday that leave the day free; 2 March 2027 is a Tuesday. */
   @Test
-  void twoParsersReadTheSameTasksOnWorkingDaysBeforeTheDay() throws Exception {
+  void two_parsers_read_the_same_tasks_on_working_days_before_the_day() throws Exception {
     Path out = handouts("Ideas", "2027-03-02 09:00", "Asia/Kolkata");
     String text = Files.readString(out.resolve("plan.ics"));
 
@@ -194,7 +194,7 @@ class PrepareCommandTest {
 
   @ParameterizedTest
   @ValueSource(strings = {"../../x", "/etc/passwd", "..", "a b", "<script>"})
-  void anIdThatIsNoneIsRefusedAndNothingIsWritten(String id) throws IOException {
+  void an_id_that_is_none_is_refused_and_nothing_is_written(String id) throws IOException {
     handouts("Ideas", "2027-03-02 09:00", "Europe/Vienna");
     Path agenda = folder.resolve("a.json");
     String text = Files.readString(agenda);
@@ -210,7 +210,7 @@ class PrepareCommandTest {
   }
 
   @Test
-  void aTitleOfTenThousandCharactersIsRefusedWithItsPlace() throws IOException {
+  void a_title_of_ten_thousand_characters_is_refused_with_its_place() throws IOException {
     String title = "x".repeat(10_000);
     Path brief =
         Files.writeString(
@@ -224,7 +224,7 @@ class PrepareCommandTest {
   }
 
   @Test
-  void aFolderThatHoldsAnythingElseIsLeftAlone() throws IOException {
+  void a_folder_that_holds_anything_else_is_left_alone() throws IOException {
     Path out = handouts("Ideas", "2027-03-02 09:00", "Europe/Vienna");
     Path own = Files.writeString(out.resolve("my-notes.txt"), "dear to me");
 

@@ -28,7 +28,7 @@ class ReplanCommandTest {
   }
 
   @Test
-  void saysHowThingsStandAndHowToGoOnOnOneScreen() {
+  void says_how_things_stand_and_how_to_go_on_on_one_screen() {
     Run run = Run.of("replan", agenda, "--now", "10:00", "--upto", "2");
 
     assertThat(run.code()).as(run.err()).isEqualTo(Exit.DONE);
@@ -42,7 +42,7 @@ class ReplanCommandTest {
   }
 
   @Test
-  void aWayThatIsTakenIsAnAgendaToGoOnFrom() {
+  void a_way_that_is_taken_is_an_agenda_to_go_on_from() {
     Path today = folder.resolve("today.json");
 
     Run run =
@@ -57,7 +57,7 @@ class ReplanCommandTest {
   }
 
   @Test
-  void jsonHasTheSameWaysAndTheirAgendas() {
+  void json_has_the_same_ways_and_their_agendas() {
     Run json = Run.of("replan", agenda, "--now", "10:00", "--upto", "2", "--format", "json");
     Replan replan = ReplanFormat.read("replan.json", json.out());
     Agenda planned = AgendaFormat.read(agenda);
@@ -71,7 +71,7 @@ class ReplanCommandTest {
   }
 
   @Test
-  void anEarlierEndThatLeavesNoTimeForTheGoalIsAnAnswerWithACodeOfItsOwn() {
+  void an_earlier_end_that_leaves_no_time_for_the_goal_is_an_answer_with_a_code_of_its_own() {
     Run run = Run.of("replan", agenda, "--now", "09:20", "--upto", "1", "--end", "09:40");
 
     assertThat(run.code()).isEqualTo(Exit.NEGATIVE);
@@ -79,7 +79,7 @@ class ReplanCommandTest {
   }
 
   @Test
-  void aLogTellsWhatHasRun() throws IOException {
+  void a_log_tells_what_has_run() throws IOException {
     String first = AgendaFormat.read(agenda).activities().get(0).exercise();
     Path log = folder.resolve("day.log");
     Files.writeString(
@@ -104,7 +104,7 @@ class ReplanCommandTest {
   }
 
   @Test
-  void threeWaysAreThereAndOnlyTheFirstHasAllItsTimes() {
+  void three_ways_are_there_and_only_the_first_has_all_its_times() {
     Run run = Run.of("replan", agenda, "--now", "09:25", "--upto", "1");
 
     assertThat(run.out().lines().filter(line -> line.endsWith(" ..."))).isNotEmpty();
@@ -113,7 +113,7 @@ class ReplanCommandTest {
   }
 
   @Test
-  void aBreakThatIsOverdueIsNamed() {
+  void a_break_that_is_overdue_is_named() {
     Run run = Run.of("replan", agenda, "--now", "10:25", "--upto", "1", "--since", "09:00");
 
     assertThat(run.out()).contains("Nobody has had a break for 1 h 25 min.");
@@ -122,7 +122,7 @@ class ReplanCommandTest {
   }
 
   @Test
-  void namesWhatIsTiedToATimeAndHowToLetItMove() throws IOException {
+  void names_what_is_tied_to_a_time_and_how_to_let_it_move() throws IOException {
     Path brief =
         Briefs.write(
             folder,
@@ -140,14 +140,14 @@ class ReplanCommandTest {
   }
 
   @Test
-  void whoSaysNothingOfTheDayIsToldWhatIsTaken() {
+  void who_says_nothing_of_the_day_is_told_what_is_taken() {
     assertThat(Run.of("replan", agenda, "--now", "09:30").err())
         .contains("taken to have gone as planned so far; say what runs now with --upto");
     assertThat(Run.of("replan", agenda, "--now", "09:30", "--upto", "2").err()).isEmpty();
   }
 
   @Test
-  void refusesWhatCannotBe() {
+  void refuses_what_cannot_be() {
     assertThat(Run.of("replan", agenda, "--now", "half past nine").err())
         .contains("\"half past nine\" is no time; write a time of day such as 10:40");
     assertThat(Run.of("replan", agenda, "--now", "08:50").err())

@@ -78,7 +78,7 @@ class ReportCommandTest {
   }
 
   @Test
-  void theSponsorReadsOnePageAndTheDetailsFollow() throws IOException {
+  void the_sponsor_reads_one_page_and_the_details_follow() throws IOException {
     Run run = report(RECORD.replace("RESULT", "Repair kits"));
 
     assertThat(run.code()).as(run.err()).isZero();
@@ -107,7 +107,7 @@ class ReportCommandTest {
 
   /** What somebody wrote as a sentence gets no second full stop. */
   @Test
-  void howADecisionWasReachedIsASentence() throws IOException {
+  void how_a_decision_was_reached_is_a_sentence() throws IOException {
     report(RECORD.replace("RESULT", "Repair kits"));
     assertThat(page("report.html").select("#decisions li").text())
         .isEqualTo("We lend repair kits. Decided by: all four present; how: dots.");
@@ -117,7 +117,7 @@ class ReportCommandTest {
   }
 
   @Test
-  void aVoteIsAddedUpInFrontOfTheReader() throws IOException {
+  void a_vote_is_added_up_in_front_of_the_reader() throws IOException {
     report(RECORD.replace("RESULT", "Repair kits"));
 
     Element vote = page("report.html").select("#decision-1-vote-1").get(0);
@@ -132,7 +132,7 @@ class ReportCommandTest {
   }
 
   @Test
-  void aResultThatDoesNotFollowIsSaidToBeOpen() throws IOException {
+  void a_result_that_does_not_follow_is_said_to_be_open() throws IOException {
     report(RECORD.replace("RESULT", "Seeds"));
 
     assertThat(page("report.html").select("#decision-1-vote-1 .note").text())
@@ -142,7 +142,7 @@ class ReportCommandTest {
   }
 
   @Test
-  void theDayStandsBelowItsPlanInPictureAndTable() throws IOException {
+  void the_day_stands_below_its_plan_in_picture_and_table() throws IOException {
     Path brief = Briefs.write(folder, Briefs.SHORT);
     Path agenda = folder.resolve("agenda.json");
     assertThat(Run.of("compose", brief, "--out", agenda).code()).isZero();
@@ -163,7 +163,7 @@ class ReportCommandTest {
   }
 
   @Test
-  void theHandoverCallHasAnAgendaOfItsOwn() throws IOException {
+  void the_handover_call_has_an_agenda_of_its_own() throws IOException {
     report(RECORD.replace("RESULT", "Repair kits"));
 
     Document page = page("handover.html");
@@ -182,7 +182,7 @@ class ReportCommandTest {
   }
 
   @Test
-  void twoParsersReadTheFollowUps() throws Exception {
+  void two_parsers_read_the_follow_ups() throws Exception {
     report(RECORD.replace("RESULT", "Repair kits"));
 
     List<VEvent> events = events();
@@ -208,7 +208,7 @@ class ReportCommandTest {
   }
 
   @Test
-  void aFollowUpKeepsItsUidAndCountsItsChanges() throws IOException {
+  void a_follow_up_keeps_its_uid_and_counts_its_changes() throws IOException {
     String record = RECORD.replace("RESULT", "Repair kits");
     report(record);
     List<VEvent> first = events();
@@ -225,7 +225,7 @@ class ReportCommandTest {
   }
 
   @Test
-  void whatNobodyArrangedIsAProposal() throws IOException {
+  void what_nobody_arranged_is_a_proposal() throws IOException {
     report(RECORD.replace("RESULT", "Seeds").replaceAll("follow-ups: .*\n", ""));
 
     assertThat(page("report.html").select("#next").text())
@@ -235,7 +235,7 @@ class ReportCommandTest {
   }
 
   @Test
-  void whatTheRecordDoesNotHaveIsLeftOut() throws IOException {
+  void what_the_record_does_not_have_is_left_out() throws IOException {
     Run run = report("title: T\nmode: remote\npeople: 3\n");
 
     assertThat(run.code()).isZero();
@@ -249,7 +249,7 @@ class ReportCommandTest {
 
   /** Every text that a record can hold, as an attacker would write it. */
   @Test
-  void hostileTextsHarmNothing() throws IOException {
+  void hostile_texts_harm_nothing() throws IOException {
     String bad =
         "</title></desc><script>alert(1)</script> ../../x \u202E\uD83D\uDE80 [a](b) | ${7}";
     String record =
@@ -300,7 +300,7 @@ class ReportCommandTest {
   }
 
   @Test
-  void aLogBecomesADraftThatIsCompletedByHand() throws IOException {
+  void a_log_becomes_a_draft_that_is_completed_by_hand() throws IOException {
     Path log =
         Files.writeString(
             folder.resolve("day.log"),
@@ -323,7 +323,7 @@ class ReportCommandTest {
   }
 
   @Test
-  void aFaultIsToldWithItsPlaceAndNothingIsWritten() throws IOException {
+  void a_fault_is_told_with_its_place_and_nothing_is_written() throws IOException {
     Run run = report(RECORD.replace("RESULT", "Kits"));
 
     assertThat(run.code()).isEqualTo(Exit.WRONG_INPUT);
@@ -335,7 +335,7 @@ class ReportCommandTest {
   }
 
   @Test
-  void oneOfTheTwoTargetsIsNamed() throws IOException {
+  void one_of_the_two_targets_is_named() throws IOException {
     Path file = Files.writeString(folder.resolve("record.yaml"), RECORD.replace("RESULT", "Seeds"));
 
     Run neither = Run.of("report", file);

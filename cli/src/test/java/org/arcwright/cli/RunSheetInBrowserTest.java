@@ -81,7 +81,7 @@ class RunSheetInBrowserTest {
   }
 
   @Test
-  void itLeadsThroughTheWholeDay() {
+  void it_leads_through_the_whole_day() {
     at(-10);
     assertThat(says("now")).isEqualTo("Begins in 10 min");
     assertThat(says("next")).isEqualTo("Next: " + title(0));
@@ -107,7 +107,7 @@ class RunSheetInBrowserTest {
   }
 
   @Test
-  void itSaysHowFarAheadOrBehindTheDayIs() {
+  void it_says_how_far_ahead_or_behind_the_day_is() {
     at(0);
     click("go");
     assertThat(says("ahead")).isEqualTo("on plan");
@@ -123,7 +123,7 @@ class RunSheetInBrowserTest {
   }
 
   @Test
-  void itForgetsNothingOverAReload() {
+  void it_forgets_nothing_over_a_reload() {
     at(0);
     click("go");
     at(minutes(0));
@@ -140,7 +140,7 @@ class RunSheetInBrowserTest {
   }
 
   @Test
-  void aStepHasATimerOfItsOwn() {
+  void a_step_has_a_timer_of_its_own() {
     at(0);
     click("go");
     String timer = "document.querySelector('.timer')";

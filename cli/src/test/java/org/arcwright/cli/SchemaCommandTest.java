@@ -9,7 +9,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 class SchemaCommandTest {
   @ParameterizedTest
   @EnumSource
-  void printsWhatTheJarPublishes(Schema schema) {
+  void prints_what_the_jar_publishes(Schema schema) {
     assertThat(Run.of("schema", schema.word())).isEqualTo(new Run(Exit.DONE, schema.text(), ""));
   }
 }

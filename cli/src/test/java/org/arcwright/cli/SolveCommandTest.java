@@ -28,7 +28,7 @@ class SolveCommandTest {
   @TempDir Path folder;
 
   @Test
-  void printsTheSolutionAsJson() throws IOException {
+  void prints_the_solution_as_json() throws IOException {
     Run run = solve(INSTANCE);
 
     assertThat(run.code()).isEqualTo(Exit.DONE);
@@ -43,7 +43,7 @@ class SolveCommandTest {
   }
 
   @Test
-  void infeasibleIsAnAnswer() throws IOException {
+  void infeasible_is_an_answer() throws IOException {
     Run run = solve(INSTANCE.replace("\"count\": [1, 1]", "\"count\": [2, 2]"));
 
     assertThat(run.code()).isEqualTo(Exit.NEGATIVE);
@@ -51,7 +51,7 @@ class SolveCommandTest {
   }
 
   @Test
-  void refusesABrokenInstanceWithItsPlace() throws IOException {
+  void refuses_a_broken_instance_with_its_place() throws IOException {
     Run run = solve(INSTANCE.replace("\"cap\": 30", "\"cap\": 32"));
 
     assertThat(run.code()).isEqualTo(Exit.WRONG_INPUT);

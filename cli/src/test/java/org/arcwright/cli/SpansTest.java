@@ -11,7 +11,7 @@ import picocli.CommandLine.TypeConversionException;
 class SpansTest {
   @ParameterizedTest
   @CsvSource({"10s,10000", "500ms,500", "2m,120000", "1m30s,90000", "1h,3600000", "24h,86400000"})
-  void readsNumbersWithUnits(String text, long millis) {
+  void reads_numbers_with_units(String text, long millis) {
     assertThat(new Spans().convert(text).toMillis()).isEqualTo(millis);
   }
 
@@ -30,7 +30,7 @@ class SpansTest {
         "99999999999h",
         "1s2"
       })
-  void refusesAllElse(String text) {
+  void refuses_all_else(String text) {
     assertThatThrownBy(() -> new Spans().convert(text))
         .isInstanceOf(TypeConversionException.class)
         .hasMessageContaining("\"" + text + "\" is no time");

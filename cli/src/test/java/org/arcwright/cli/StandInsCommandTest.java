@@ -29,7 +29,7 @@ class StandInsCommandTest {
   }
 
   @Test
-  void saysForEachToolWhatStopsAndWhatStandsIn() {
+  void says_for_each_tool_what_stops_and_what_stands_in() {
     StandIns found = found();
     Run run = Run.of("standins", agenda);
 
@@ -49,7 +49,7 @@ class StandInsCommandTest {
   }
 
   @Test
-  void withoutAProducerSomebodyElseDoesWhatPagesLeaveToOne() {
+  void without_a_producer_somebody_else_does_what_pages_leave_to_one() {
     assertThat(Run.of("standins", agenda).out().replaceAll("\\s+", " "))
         .contains(
             "If the producer does not come - Where a page leaves something to the producer, such as"
@@ -57,7 +57,7 @@ class StandInsCommandTest {
   }
 
   @Test
-  void saysPlainlyWhereNothingStandsInAndWhatToDoThen() {
+  void says_plainly_where_nothing_stands_in_and_what_to_do_then() {
     Run run = Run.of("standins", agenda, "--tool", "call");
 
     assertThat(run.out())
@@ -66,13 +66,13 @@ class StandInsCommandTest {
   }
 
   @Test
-  void aToolThatNothingLeansOnIsNoTrouble() {
+  void a_tool_that_nothing_leans_on_is_no_trouble() {
     assertThat(Run.of("standins", agenda, "--tool", "flipchart").out())
         .contains("No exercise leans on the flipchart: go on.");
   }
 
   @Test
-  void refusesAToolThatThereIsNot() {
+  void refuses_a_tool_that_there_is_not() {
     Run run = Run.of("standins", agenda, "--tool", "bord");
 
     assertThat(run.code()).isEqualTo(Exit.WRONG_INPUT);

@@ -8,7 +8,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class TerminalTest {
   @ParameterizedTest
   @CsvSource({"120,120", "' 90 ',90", "'',80", "x,80", "5,60", "9999,160", "-1,60"})
-  void keepsTheWidthWithinReason(String columns, int width) {
+  void keeps_the_width_within_reason(String columns, int width) {
     assertThat(Terminal.width(columns, 80)).isEqualTo(width);
   }
 }

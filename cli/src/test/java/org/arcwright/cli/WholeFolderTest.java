@@ -36,7 +36,7 @@ class WholeFolderTest {
   }
 
   @Test
-  void whatWasWrittenBeforeIsReplacedAsAWhole() throws IOException {
+  void what_was_written_before_is_replaced_as_a_whole() throws IOException {
     WholeFolder.to(out).write(Map.of("b.txt", "second"));
 
     assertThat(names(out)).containsExactly(".arcwright-written", "b.txt");
@@ -45,7 +45,7 @@ class WholeFolderTest {
 
   @ParameterizedTest
   @ValueSource(strings = {"../b.txt", "/b.txt", "c/b.txt", "..", ".hidden", "", "b\u202Etxt"})
-  void aNameThatLeadsElsewhereLeavesEverythingAsItWas(String name) throws IOException {
+  void a_name_that_leads_elsewhere_leaves_everything_as_it_was(String name) throws IOException {
     Map<String, String> files = new LinkedHashMap<>();
     files.put("a.txt", "second");
     files.put(name, "second");
@@ -57,7 +57,7 @@ class WholeFolderTest {
   }
 
   @Test
-  void whatSomebodyHasChangedStaysAndTheNewStandsBesideIt() throws IOException {
+  void what_somebody_has_changed_stays_and_the_new_stands_beside_it() throws IOException {
     Files.writeString(out.resolve("a.txt"), "by hand");
 
     Map<String, Optional<String>> kept = WholeFolder.to(out).write(Map.of("a.txt", "second"));
@@ -72,7 +72,7 @@ class WholeFolderTest {
   }
 
   @Test
-  void theNewIsNotRepeatedWhereItSaysNothingNew() throws IOException {
+  void the_new_is_not_repeated_where_it_says_nothing_new() throws IOException {
     Files.writeString(out.resolve("a.txt"), "by hand");
 
     Map<String, Optional<String>> kept = WholeFolder.to(out).write(Map.of("a.txt", "first"));
@@ -83,7 +83,7 @@ class WholeFolderTest {
   }
 
   @Test
-  void whatSomebodyHasChangedStaysEvenWhereItIsNotWrittenAnyMore() throws IOException {
+  void what_somebody_has_changed_stays_even_where_it_is_not_written_any_more() throws IOException {
     Files.writeString(out.resolve("a.txt"), "by hand");
 
     WholeFolder.to(out).write(Map.of("b.txt", "second"));
@@ -94,7 +94,7 @@ class WholeFolderTest {
 
   /** Lists of names alone were written once. */
   @Test
-  void aListWithoutSumsIsReadAsWell() throws IOException {
+  void a_list_without_sums_is_read_as_well() throws IOException {
     Files.writeString(out.resolve(".arcwright-written"), "a.txt\n");
 
     assertThat(WholeFolder.to(out).write(Map.of("a.txt", "second"))).isEmpty();

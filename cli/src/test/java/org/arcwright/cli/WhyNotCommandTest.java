@@ -26,7 +26,7 @@ class WhyNotCommandTest {
   }
 
   @Test
-  void showsTheLineOfTheBriefThatLeavesItOut() {
+  void shows_the_line_of_the_brief_that_leaves_it_out() {
     Run run = Run.of("why-not", agenda, "premortem", "--brief", brief);
 
     assertThat(run.code()).isEqualTo(Exit.NEGATIVE);
@@ -40,7 +40,7 @@ class WhyNotCommandTest {
   }
 
   @Test
-  void showsWhatMovesAndWhatItCosts() {
+  void shows_what_moves_and_what_it_costs() {
     Run run = Run.of("why-not", agenda, "dot-voting", "--brief", brief);
 
     assertThat(run.code()).as(run.out() + run.err()).isLessThanOrEqualTo(Exit.NEGATIVE);
@@ -48,7 +48,7 @@ class WhyNotCommandTest {
   }
 
   @Test
-  void takesTheBriefThatTheAgendaCarries() {
+  void takes_the_brief_that_the_agenda_carries() {
     Run run = Run.of("why-not", agenda, "premortem");
 
     assertThat(run.out())
@@ -58,7 +58,7 @@ class WhyNotCommandTest {
   }
 
   @Test
-  void answersInJsonToo() {
+  void answers_in_json_too() {
     Run run = Run.of("why-not", agenda, "premortem", "--format", "json");
 
     assertThat(run.code()).isEqualTo(Exit.NEGATIVE);
@@ -71,7 +71,7 @@ class WhyNotCommandTest {
   }
 
   @Test
-  void refusesAnExerciseThatTheCatalogDoesNotHave() {
+  void refuses_an_exercise_that_the_catalog_does_not_have() {
     Run run = Run.of("why-not", agenda, "premorten", "--brief", brief);
 
     assertThat(run.code()).isEqualTo(Exit.WRONG_INPUT);

@@ -29,7 +29,7 @@ class WithstandTest {
   }
 
   @Test
-  void itSaysHowManyCasesHaveAStandInAndStandInsNamesThem() {
+  void it_says_how_many_cases_have_a_stand_in_and_stand_ins_names_them() {
     Path agenda = folder.resolve("agenda.json");
 
     Run run = Run.of("compose", brief, "--withstand", "board", "--out", agenda);
@@ -48,7 +48,7 @@ class WithstandTest {
   }
 
   @Test
-  void whereNoneIsLikeThatTheToolIsBlamedAndNotTheBrief() {
+  void where_none_is_like_that_the_tool_is_blamed_and_not_the_brief() {
     Run run = Run.of("compose", brief, "--withstand", "call", "--format", "json");
     ToolVerdict verdict =
         AgendaFormat.read("agenda.json", run.out(), BuiltIn.catalog()).withstands().orElseThrow();
@@ -64,7 +64,7 @@ class WithstandTest {
 
   /** Whether it goes on stands with the reasons, too, where a program reads it. */
   @Test
-  void theVerdictStandsInTheJsonOfReasonsAsWell() {
+  void the_verdict_stands_in_the_json_of_reasons_as_well() {
     Run plain = Run.of("compose", brief, "--withstand", "call", "--format", "json");
     Run why = Run.of("compose", brief, "--withstand", "call", "--why", "--format", "json");
 
@@ -76,7 +76,7 @@ class WithstandTest {
   }
 
   @Test
-  void aToolThatNothingLeansOnAndOneThatThereIsNot() {
+  void a_tool_that_nothing_leans_on_and_one_that_there_is_not() {
     assertThat(said(Run.of("compose", brief, "--withstand", "music")))
         .contains("No exercise here leans on the music. No agenda for this brief is better.");
     for (String wrong : List.of("bord", "board,musik")) {
@@ -87,7 +87,7 @@ class WithstandTest {
   }
 
   @Test
-  void severalToolsFailOneAtATime() {
+  void several_tools_fail_one_at_a_time() {
     Run run = Run.of("compose", brief, "--withstand", "board,poll,music");
 
     assertThat(said(run)).contains("the shared board, the poll or the music");

@@ -32,7 +32,7 @@ class WrongInputTest {
         "zone: Europe/Vienna | zone: Vienna | brief.yaml:7:7: | perhaps Europe/Vienna",
         "title: Ideas for the open day | title: '' | brief.yaml:1:8: | title"
       })
-  void inABrief(String right, String wrong, String place, String hint) throws IOException {
+  void in_a_brief(String right, String wrong, String place, String hint) throws IOException {
     refuses(Briefs.SHORT.replace(right, wrong), place, hint);
   }
 
@@ -49,12 +49,12 @@ class WrongInputTest {
         "colour: blue | brief.yaml:8:1: | unknown key, colour",
         "buffer: [10% | brief.yaml: | ]"
       })
-  void addedToABrief(String line, String place, String hint) throws IOException {
+  void added_to_a_brief(String line, String place, String hint) throws IOException {
     refuses(Briefs.SHORT + line.replace("'13:00..12:00'", "13:00..12:00") + "\n", place, hint);
   }
 
   @Test
-  void aTab() throws IOException {
+  void a_tab() throws IOException {
     refuses(Briefs.SHORT + "wishes:\n\tinclude: [one-word-close]\n", "brief.yaml:9:1:", "tab");
   }
 
@@ -74,7 +74,7 @@ class WrongInputTest {
   }
 
   @Test
-  void aHugeFile() throws IOException {
+  void a_huge_file() throws IOException {
     Path brief = folder.resolve("brief.yaml");
     try (RandomAccessFile file = new RandomAccessFile(brief.toFile(), "rw")) {
       file.setLength(50L << 20);
@@ -86,7 +86,7 @@ class WrongInputTest {
   }
 
   @Test
-  void aBinaryFile() throws IOException {
+  void a_binary_file() throws IOException {
     Path brief = folder.resolve("brief.yaml");
     Files.write(brief, new byte[] {(byte) 0x89, 'P', 'N', 'G', 13, 10, 26, 10, 0, 0, 0, 13});
 
@@ -97,7 +97,7 @@ class WrongInputTest {
   }
 
   @Test
-  void aFileThatIsNotThere() {
+  void a_file_that_is_not_there() {
     Path brief = folder.resolve("none.yaml");
     for (Run run :
         Stream.of(
@@ -112,13 +112,13 @@ class WrongInputTest {
   }
 
   @Test
-  void aFolderInsteadOfAFile() {
+  void a_folder_instead_of_a_file() {
     assertThat(Run.of("compose", folder))
         .isEqualTo(new Run(Exit.WRONG_INPUT, "", folder + ": directory: name a file\n"));
   }
 
   @Test
-  void aFolderThatIsNotThereToWriteInto() throws IOException {
+  void a_folder_that_is_not_there_to_write_into() throws IOException {
     Path brief = Briefs.write(folder, Briefs.SHORT);
     Path out = folder.resolve("none/agenda.md");
 
@@ -133,7 +133,7 @@ class WrongInputTest {
   }
 
   @Test
-  void theBriefItselfToWriteOver() throws IOException {
+  void the_brief_itself_to_write_over() throws IOException {
     Path brief = Briefs.write(folder, Briefs.SHORT);
 
     Run run = Run.of("compose", brief, "--out", brief);
@@ -144,7 +144,7 @@ class WrongInputTest {
   }
 
   @Test
-  void oneFileForTwoThings() throws IOException {
+  void one_file_for_two_things() throws IOException {
     Path brief = Briefs.write(folder, Briefs.SHORT);
     Path out = folder.resolve("x.json");
 
@@ -156,7 +156,7 @@ class WrongInputTest {
   }
 
   @Test
-  void aCatalogThatIsNone() throws IOException {
+  void a_catalog_that_is_none() throws IOException {
     Path brief = Briefs.write(folder, Briefs.SHORT);
 
     Run run = Run.of("compose", brief, "--catalog", folder);
@@ -190,7 +190,7 @@ class WrongInputTest {
         "schema agendas | \"agendas\" has none; perhaps agenda",
         "schema timetable | has none; exercise, goal, brief, agenda, "
       })
-  void onTheCommandLine(String line, String hint) {
+  void on_the_command_line(String line, String hint) {
     Run run = Run.of((Object[]) line.split(" "));
 
     assertThat(run.code()).isEqualTo(Exit.WRONG_INPUT);

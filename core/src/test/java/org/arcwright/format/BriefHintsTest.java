@@ -36,7 +36,7 @@ class BriefHintsTest {
       """;
 
   @Test
-  void nothingIsOddInAUsualBrief() {
+  void nothing_is_odd_in_a_usual_brief() {
     assertThat(hints(BRIEF)).isEmpty();
     assertThat(hints(BRIEF.replace("mode: remote", "mode: in-person"))).isEmpty();
   }
@@ -65,7 +65,7 @@ class BriefHintsTest {
         "count: 12 ~ 'count: 12, acquainted: colleagues, openness: 1}\nwishes: {include: [two-objects], used-last-time: [two-objects]}\n#' ~ b.yaml:4:20: include, two-objects: this group had it last time",
         "count: 12 ~ 'count: 900, acquainted: colleagues, openness: 1}\nwishes: {pin: [{exercise: two-objects, at: 1h}]}\n#' ~ b.yaml:4:27: exercise, two-objects: it does not work with 900 people",
       })
-  void whatIsOddIsToldWithItsPlace(String usual, String odd, String hint) {
+  void what_is_odd_is_told_with_its_place(String usual, String odd, String hint) {
     assertThat(BRIEF).contains(usual);
     String text = BRIEF.replace(usual, odd);
 
@@ -77,7 +77,7 @@ class BriefHintsTest {
   }
 
   @Test
-  void aRoomBearsLongerStretches() {
+  void a_room_bears_longer_stretches() {
     String room = BRIEF.replace("mode: remote", "mode: in-person");
 
     assertThat(hints(room + "rhythm: {stretch: 45m..90m}\n")).isEmpty();
@@ -89,7 +89,7 @@ class BriefHintsTest {
   }
 
   @Test
-  void aBriefWithProblemsHasNoHints() {
+  void a_brief_with_problems_has_no_hints() {
     BriefReading reading =
         BriefFormat.check("b.yaml", BRIEF.replace("cap: 4h", "cap: 5h\ncolour: blue"), CATALOG);
 

@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 
 class BatchTest {
   @Test
-  void answersEachBriefAndMostWithAProof() {
+  void answers_each_brief_and_most_with_a_proof() {
     List<Brief> briefs = Batch.briefs(BuiltIn.catalog(), 60, 7);
 
     Tally tally = Batch.compose(BuiltIn.catalog(), briefs);
@@ -20,7 +20,7 @@ class BatchTest {
   }
 
   @Test
-  void drawsTheSameBriefsFromTheSameSeed() {
+  void draws_the_same_briefs_from_the_same_seed() {
     assertThat(Batch.briefs(BuiltIn.catalog(), 5, 3))
         .isEqualTo(Batch.briefs(BuiltIn.catalog(), 5, 3))
         .isNotEqualTo(Batch.briefs(BuiltIn.catalog(), 5, 4));

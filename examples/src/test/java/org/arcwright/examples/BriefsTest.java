@@ -26,7 +26,7 @@ class BriefsTest {
 
   @ParameterizedTest
   @MethodSource("briefs")
-  void composesTheProvenBestAndItKeepsToItsBrief(Path file) {
+  void composes_the_proven_best_and_it_keeps_to_its_brief(Path file) {
     Brief brief = BriefFormat.read(file, BuiltIn.catalog());
     Composer composer = Composer.of(BuiltIn.catalog());
 
@@ -43,7 +43,7 @@ class BriefsTest {
   }
 
   @Test
-  void theyShowDifferentGoalsModesSizesAndDays() {
+  void they_show_different_goals_modes_sizes_and_days() {
     List<Brief> all =
         briefs().stream().map(file -> BriefFormat.read(file, BuiltIn.catalog())).toList();
 

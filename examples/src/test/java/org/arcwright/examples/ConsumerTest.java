@@ -44,7 +44,7 @@ class ConsumerTest {
   }
 
   @Test
-  void compilesWithoutAWarningAndRuns() throws Exception {
+  void compiles_without_a_warning_and_runs() throws Exception {
     Path classes = folder.resolve("classes");
     assertThat(compile(classes, SOURCES)).isEmpty();
 
@@ -56,7 +56,7 @@ class ConsumerTest {
   }
 
   @Test
-  void cannotReachWhatIsInternal() throws Exception {
+  void cannot_reach_what_is_internal() throws Exception {
     Path sources = Files.createDirectories(folder.resolve("sources/planner"));
     Files.copy(SOURCES.resolve("module-info.java"), folder.resolve("sources/module-info.java"));
     Files.writeString(

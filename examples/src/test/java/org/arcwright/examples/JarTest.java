@@ -19,7 +19,7 @@ class JarTest {
   @TempDir Path folder;
 
   @Test
-  void speaksUtf8OnlyWhereTheTerminalDoes() throws Exception {
+  void speaks_utf8_only_where_the_terminal_does() throws Exception {
     String unicode = run(Map.of("LC_ALL", "C.UTF-8"), "compose", brief());
     String ascii = run(Map.of("LC_ALL", "C"), "compose", brief());
 
@@ -29,7 +29,7 @@ class JarTest {
   }
 
   @Test
-  void filesAreUtf8WhateverTheLocale() throws Exception {
+  void files_are_utf8_whatever_the_locale() throws Exception {
     Path here = folder.resolve("here.md");
     Path there = folder.resolve("there.md");
 

@@ -31,7 +31,7 @@ class OwnRuleTest {
           .toList();
 
   @Test
-  void ourBriefsComposeAndKeepOurRules() {
+  void our_briefs_compose_and_keep_our_rules() {
     TestKit kit = TestKit.of(OwnRule.catalog());
     for (Brief brief : BRIEFS) {
       ComposedAgenda agenda =
@@ -41,7 +41,7 @@ class OwnRuleTest {
   }
 
   @Test
-  void withoutTheRulesSomeWouldNot() {
+  void without_the_rules_some_would_not() {
     TestKit kit = TestKit.of(BuiltIn.catalog());
 
     assertThat(BRIEFS).anyMatch(brief -> plenaries(kit.brief(brief).composes()) > 2);

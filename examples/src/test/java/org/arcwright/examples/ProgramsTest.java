@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 /** What the small programs print. */
 class ProgramsTest {
   @Test
-  void theEmbeddedComposerPrintsWhenEachExerciseStarts() {
+  void the_embedded_composer_prints_when_each_exercise_starts() {
     assertThat(printed(() -> Embedded.main(new String[0])).lines())
         .hasSizeGreaterThan(5)
         .startsWith("0 min: Map of where we are")
@@ -18,7 +18,7 @@ class ProgramsTest {
   }
 
   @Test
-  void ownRulesMakeAnotherAgendaThatCostsMore() {
+  void own_rules_make_another_agenda_that_costs_more() {
     String printed = printed(() -> OwnRule.main(new String[0]));
 
     assertThat(printed).contains("Without rules (cost ", "With rules (cost ");
@@ -26,7 +26,7 @@ class ProgramsTest {
   }
 
   @Test
-  void theBatchSaysWhatCameOfItAndHowFast() {
+  void the_batch_says_what_came_of_it_and_how_fast() {
     assertThat(printed(() -> Batch.main(new String[] {"20"})))
         .matches(
             """

@@ -35,7 +35,7 @@ class ReadmeTest {
   }
 
   @Test
-  void theFirstTwoCommandsComposeAnAgendaAndRunTheTests() {
+  void the_first_two_commands_compose_an_agenda_and_run_the_tests() {
     List<String> commands = blocks("sh").stream().flatMap(String::lines).toList();
 
     assertThat(commands.get(0)).startsWith("mvn -q -DskipTests package && " + JAR + "compose ");
@@ -43,7 +43,7 @@ class ReadmeTest {
   }
 
   @Test
-  void eachCommandDoesWhatItSays() {
+  void each_command_does_what_it_says() {
     List<String> commands =
         blocks("sh").stream()
             .flatMap(String::lines)
@@ -59,7 +59,7 @@ class ReadmeTest {
   }
 
   @Test
-  void theOutputIsReal() {
+  void the_output_is_real() {
     String shown = blocks("text").get(0);
     Ran ran = Repository.arcwright(scratch, "compose", "examples/briefs/next-service.yaml");
 
@@ -67,7 +67,7 @@ class ReadmeTest {
   }
 
   @Test
-  void theBriefIsRead() throws IOException {
+  void the_brief_is_read() throws IOException {
     Path brief = Files.writeString(scratch.resolve("brief.yaml"), blocks("yaml").get(0));
 
     Ran ran = Repository.arcwright(scratch, "compose", brief.toString());
@@ -76,13 +76,13 @@ class ReadmeTest {
   }
 
   @Test
-  void everyGoalIsNamed() {
+  void every_goal_is_named() {
     assertThat(BuiltIn.catalog().goals().keySet())
         .allMatch(goal -> Repository.readme().contains("`" + goal + "`"));
   }
 
   @Test
-  void theProgramIsTheExample() throws IOException {
+  void the_program_is_the_example() throws IOException {
     String program =
         Files.readString(
             Repository.ROOT.resolve("examples/src/main/java/org/arcwright/examples/Embedded.java"));

@@ -42,7 +42,7 @@ class SchemaTest {
   @TempDir Path scratch;
 
   @Test
-  void everyExerciseOfTheShelf() {
+  void every_exercise_of_the_shelf() {
     List<Path> files = files(CATALOG.resolve("exercises"));
 
     assertThat(files).hasSameSizeAs(BuiltIn.catalog().exercises().keySet());
@@ -50,7 +50,7 @@ class SchemaTest {
   }
 
   @Test
-  void everyGoal() {
+  void every_goal() {
     List<Path> files = files(CATALOG.resolve("goals"));
 
     assertThat(files).hasSameSizeAs(BuiltIn.catalog().goals().keySet());
@@ -58,7 +58,7 @@ class SchemaTest {
   }
 
   @Test
-  void everyExerciseAndGoalAsWeWriteThem() {
+  void every_exercise_and_goal_as_we_write_them() {
     assertThat(BuiltIn.catalog().exercises().values())
         .allSatisfy(
             exercise ->
@@ -69,13 +69,13 @@ class SchemaTest {
   }
 
   @Test
-  void everyBrief() {
+  void every_brief() {
     assertThat(Repository.briefs()).isNotEmpty();
     assertThat(refused(Schema.BRIEF, Repository.briefs())).isEmpty();
   }
 
   @Test
-  void anAgendaAndAnInstanceAsTheyAreWritten() {
+  void an_agenda_and_an_instance_as_they_are_written() {
     Path instance = scratch.resolve("instance.json");
     Path agenda = scratch.resolve("agenda.json");
 
@@ -95,7 +95,7 @@ class SchemaTest {
   }
 
   @Test
-  void editorsOfferTheWordsOfTheBuiltInCatalog() {
+  void editors_offer_the_words_of_the_built_in_catalog() {
     List<String> products = offered(Schema.EXERCISE, "/$defs/products/items/anyOf/0/enum");
 
     assertThat(products)

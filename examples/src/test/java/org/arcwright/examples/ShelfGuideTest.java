@@ -44,7 +44,7 @@ class ShelfGuideTest {
   }
 
   @Test
-  void theWorkedExampleIsAnExerciseAndLastsAsLongAsItSays() {
+  void the_worked_example_is_an_exercise_and_lasts_as_long_as_it_says() {
     Catalog catalog = CatalogFormat.readDirectory(shelf, BuiltIn.catalog());
 
     Exercise exercise = catalog.exercise("one-minute-paper").orElseThrow();
@@ -55,12 +55,12 @@ class ShelfGuideTest {
   }
 
   @Test
-  void theWorkedExampleKeepsToTheSchema() {
+  void the_worked_example_keeps_to_the_schema() {
     assertThat(SchemaTest.complaints(Schema.EXERCISE, blocks("yaml").get(0))).isEmpty();
   }
 
   @Test
-  void eachCommandDoesWhatItSays() {
+  void each_command_does_what_it_says() {
     List<String> commands = blocks("sh").stream().flatMap(String::lines).toList();
 
     assertThat(commands).hasSizeGreaterThanOrEqualTo(4).allMatch(line -> line.startsWith(JAR));
@@ -72,7 +72,7 @@ class ShelfGuideTest {
   }
 
   @Test
-  void anAgendaTakesItUpWhenABriefAsksForIt() throws IOException {
+  void an_agenda_takes_it_up_when_a_brief_asks_for_it() throws IOException {
     Path brief = scratch.resolve("brief.yaml");
     String text = Files.readString(Repository.ROOT.resolve("examples/briefs/next-service.yaml"));
     Files.writeString(brief, text + "wishes: {include: [one-minute-paper]}\n");
@@ -85,7 +85,7 @@ class ShelfGuideTest {
   }
 
   @Test
-  void eachFieldOfAnExerciseIsExplained() {
+  void each_field_of_an_exercise_is_explained() {
     Set<String> fields =
         new TreeSet<>(
             JsonMapper.shared()
@@ -97,14 +97,14 @@ class ShelfGuideTest {
   }
 
   @Test
-  void eachColumnIsExplained() {
+  void each_column_is_explained() {
     String table = section("In a spreadsheet").replaceAll("(?m)^(\\|[^|]*\\|).*$", "$1");
 
     assertThat(names(table)).containsExactlyInAnyOrderElementsOf(TableFormat.header());
   }
 
   @Test
-  void theWordsAreThoseOfTheCatalog() {
+  void the_words_are_those_of_the_catalog() {
     for (Product product : BuiltIn.catalog().products().values()) {
       assertThat(guide).contains("| `" + product.id() + "` | " + product.meaning() + " |\n");
     }

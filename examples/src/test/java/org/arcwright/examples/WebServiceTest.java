@@ -57,7 +57,7 @@ class WebServiceTest {
 
   @ParameterizedTest
   @MethodSource("briefs")
-  void answersABriefInYamlOrJson(Path file) throws Exception {
+  void answers_a_brief_in_yaml_or_json(Path file) throws Exception {
     HttpResponse<String> yaml = post("text/yaml", Files.readString(file));
     HttpResponse<String> json =
         post("application/json", BriefFormat.writeJson(BriefFormat.read(file)));
@@ -70,7 +70,7 @@ class WebServiceTest {
   }
 
   @Test
-  void thatNothingFitsIsAnAnswer() throws Exception {
+  void that_nothing_fits_is_an_answer() throws Exception {
     HttpResponse<String> answer = post("text/yaml", TOO_SHORT);
 
     assertThat(answer.statusCode()).isEqualTo(200);
@@ -79,7 +79,7 @@ class WebServiceTest {
   }
 
   @Test
-  void saysWhatIsWrongAndWhere() throws Exception {
+  void says_what_is_wrong_and_where() throws Exception {
     HttpResponse<String> answer =
         post("text/yaml", TOO_SHORT.replace("15m", "3 hrs").replace("goal: ", "goal: x"));
 
@@ -93,7 +93,7 @@ class WebServiceTest {
   }
 
   @Test
-  void refusesTimesThatCannotBePlanned() throws Exception {
+  void refuses_times_that_cannot_be_planned() throws Exception {
     HttpResponse<String> answer =
         post("text/yaml", TOO_SHORT.replace("cap: 15m", "cap: 40h\nrhythm: {break: 7m}"));
 
@@ -102,7 +102,7 @@ class WebServiceTest {
   }
 
   @Test
-  void refusesWhatIsNoPost() throws Exception {
+  void refuses_what_is_no_post() throws Exception {
     HttpResponse<String> got = send(HttpRequest.newBuilder(uri(PATH)).GET().build());
     HttpResponse<String> head =
         send(HttpRequest.newBuilder(uri(PATH)).method("HEAD", BodyPublishers.noBody()).build());
@@ -115,7 +115,7 @@ class WebServiceTest {
 
   /** Beyond 64 KiB of unread body the JDK's server may cut the line before its answer is read. */
   @Test
-  void refusesWhatIsTooLong() throws Exception {
+  void refuses_what_is_too_long() throws Exception {
     assertRefused(
         post("text/yaml", "#".repeat(120_000)),
         413,
@@ -123,7 +123,7 @@ class WebServiceTest {
   }
 
   @Test
-  void refusesOtherPaths() throws Exception {
+  void refuses_other_paths() throws Exception {
     for (String path : List.of("/", "/compositions/1", "/agenda")) {
       HttpResponse<String> answer = send(HttpRequest.newBuilder(uri(path)).GET().build());
 
@@ -132,7 +132,7 @@ class WebServiceTest {
   }
 
   @Test
-  void refusesWhatIsNoUtf8() throws Exception {
+  void refuses_what_is_no_utf8() throws Exception {
     BodyPublisher latin = BodyPublishers.ofString("title: Für alle", ISO_8859_1);
 
     assertRefused(

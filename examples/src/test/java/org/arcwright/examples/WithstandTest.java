@@ -24,7 +24,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class WithstandTest {
   @ParameterizedTest
   @ValueSource(strings = {"board", "breakouts", "chat"})
-  void inAComposedAgendaEachExerciseThatLeansOnTheToolHasAStandIn(String tool) {
+  void in_a_composed_agenda_each_exercise_that_leans_on_the_tool_has_a_stand_in(String tool) {
     Catalog catalog = BuiltIn.catalog();
     int asked = 0;
     int reached = 0;

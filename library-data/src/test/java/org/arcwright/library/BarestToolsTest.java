@@ -24,13 +24,13 @@ class BarestToolsTest {
 
   @ParameterizedTest
   @MethodSource("goals")
-  void remoteWithACallAlone(String goal) {
+  void remote_with_a_call_alone(String goal) {
     assertThat(composed(goal, Mode.REMOTE, "call")).isInstanceOf(Composed.class);
   }
 
   @ParameterizedTest
   @MethodSource("goals")
-  void inPersonWithPaperAlone(String goal) {
+  void in_person_with_paper_alone(String goal) {
     assertThat(composed(goal, Mode.IN_PERSON, "paper")).isInstanceOf(Composed.class);
   }
 

@@ -77,7 +77,7 @@ class AnswerTest {
 
   @ParameterizedTest
   @MethodSource("answers")
-  void whatWasGivenUpAddsUpToTheCost(Answer answer) {
+  void what_was_given_up_adds_up_to_the_cost(Answer answer) {
     List<GivenUp.Loss> losses = GivenUp.losses(answer);
 
     assertThat(losses.stream().mapToLong(GivenUp.Loss::points).sum())
@@ -90,7 +90,7 @@ class AnswerTest {
 
   @ParameterizedTest
   @MethodSource("answers")
-  void theTimesAddUpToTheCap(Answer answer) {
+  void the_times_add_up_to_the_cap(Answer answer) {
     assertThat(
             answer.exerciseMinutes()
                 + answer.pauseMinutes()
@@ -101,7 +101,7 @@ class AnswerTest {
 
   @ParameterizedTest
   @MethodSource("answers")
-  void everyExerciseAndBreakStandsInTheText(Answer answer) {
+  void every_exercise_and_break_stands_in_the_text(Answer answer) {
     String text = text(answer, 100);
 
     assertThat(text.lines()).allMatch(line -> line.length() <= 100);
@@ -113,12 +113,12 @@ class AnswerTest {
 
   @ParameterizedTest
   @MethodSource("answers")
-  void narrowTerminalsGetNarrowText(Answer answer) {
+  void narrow_terminals_get_narrow_text(Answer answer) {
     assertThat(text(answer, 60).lines()).allMatch(line -> line.length() <= 60);
   }
 
   @Test
-  void breaksAreExplained() {
+  void breaks_are_explained() {
     assertThat(BreakReasons.sentences(DAY, Language.ENGLISH))
         .hasSameSizeAs(DAY.pauses())
         .anyMatch(sentence -> sentence.startsWith("The meal at ") && sentence.contains("time you"));
@@ -127,7 +127,7 @@ class AnswerTest {
   }
 
   @Test
-  void wishesAreNamed() {
+  void wishes_are_named() {
     assertThat(Why.sentences(WISHED, Language.ENGLISH))
         .anyMatch(
             s ->
@@ -138,7 +138,7 @@ class AnswerTest {
 
   @ParameterizedTest
   @MethodSource("answers")
-  void anotherLanguageTellsTheSameFigures(Answer answer) {
+  void another_language_tells_the_same_figures(Answer answer) {
     List<String> german = Why.sentences(answer, Language.of("de").orElseThrow());
     List<String> english = Why.sentences(answer, Language.ENGLISH);
 
@@ -159,7 +159,7 @@ class AnswerTest {
   }
 
   @Test
-  void markdownTakesSignsLiterally() {
+  void markdown_takes_signs_literally() {
     String markdown = MarkdownDocument.write(WISHED);
 
     assertThat(markdown).contains("A talk \\| with \\*signs\\*").contains("| own item | plenary |");
@@ -169,7 +169,7 @@ class AnswerTest {
   }
 
   @Test
-  void cautionsComeWithAWayOut() {
+  void cautions_come_with_a_way_out() {
     answers()
         .forEach(
             answer ->
@@ -180,7 +180,7 @@ class AnswerTest {
   }
 
   @Test
-  void headingsMayBeBold() {
+  void headings_may_be_bold() {
     String styled = TextDocument.write(MORNING, Marks.UNICODE, Style.ANSI, 80, false);
 
     assertThat(styled).startsWith("\u001b[1mA workshop\u001b[0m\n");
@@ -188,7 +188,7 @@ class AnswerTest {
   }
 
   @Test
-  void theProofSaysHowSureItIs() {
+  void the_proof_says_how_sure_it_is() {
     assertThat(ProofLine.full(MORNING)).startsWith("Proven best: no agenda from the ");
     assertThat(
             ProofLine.full(withProof(new Proof(false, 1000, 875, 1234, Duration.ofMillis(2500)))))

@@ -16,7 +16,7 @@ class ClockTest {
   }
 
   @Test
-  void showsTheTimeOfDayWhereTheStartIsKnown() {
+  void shows_the_time_of_day_where_the_start_is_known() {
     Clock clock = from(3, 2, 9, 5);
 
     assertThat(clock.at(Duration.ofMinutes(60))).isEqualTo("10:05");
@@ -26,7 +26,7 @@ class ClockTest {
   }
 
   @Test
-  void countsFromTheStartWhereItIsNot() {
+  void counts_from_the_start_where_it_is_not() {
     Clock clock = new Clock(Optional.empty());
 
     assertThat(clock.at(Duration.ofMinutes(65))).isEqualTo("1:05");
@@ -35,7 +35,7 @@ class ClockTest {
   }
 
   @Test
-  void followsTheClocksOnTheWallWhenTheyAreChanged() {
+  void follows_the_clocks_on_the_wall_when_they_are_changed() {
     // Clocks in the European Union go forward at 01:00 UTC on the last Sunday of March
     // (2000/84/EC).
     Clock clock = from(3, 28, 1, 30);

@@ -8,7 +8,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class EnergyStripTest {
   @Test
-  void drawsBarsCurveGapsAndTheOpenClose() {
+  void draws_bars_curve_gaps_and_the_open_close() {
     assertThat(String.join("\n", EnergyStrip.draw(Samples.agenda(), Marks.ASCII, 50)))
         .isEqualTo(
             """
@@ -29,14 +29,14 @@ class EnergyStripTest {
 
   @ParameterizedTest
   @ValueSource(ints = {60, 78, 80, 100, 160})
-  void keepsToTheWidth(int width) {
+  void keeps_to_the_width(int width) {
     assertThat(EnergyStrip.draw(Samples.agenda(), Marks.UNICODE, width))
         .allMatch(line -> line.length() <= width)
         .anyMatch(line -> line.contains("╌╌"));
   }
 
   @Test
-  void needsNoLetterBeyondAsciiWhereTheTerminalHasNone() {
+  void needs_no_letter_beyond_ascii_where_the_terminal_has_none() {
     assertThat(String.join("", EnergyStrip.draw(Samples.agenda(), Marks.ASCII, 80)))
         .matches("\\p{ASCII}+");
   }

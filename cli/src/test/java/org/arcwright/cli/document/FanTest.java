@@ -22,7 +22,7 @@ class FanTest {
           .forecast(Samples.agenda());
 
   @Test
-  void itOpensFromTheLateStartToTheEnd() {
+  void it_opens_from_the_late_start_to_the_end() {
     Fan fan = Fan.of(FORECAST);
 
     assertThat(fan.points()).hasSize(10);
@@ -37,7 +37,7 @@ class FanTest {
   }
 
   @Test
-  void betweenTwoPointsItRunsStraight() {
+  void between_two_points_it_runs_straight() {
     Fan fan = Fan.of(FORECAST);
     Fan.Point from = fan.points().get(0);
     Fan.Point to = fan.points().get(1);
@@ -46,7 +46,7 @@ class FanTest {
   }
 
   @Test
-  void theStripIsNoWiderThanThePageAndNamesItsBands() {
+  void the_strip_is_no_wider_than_the_page_and_names_its_bands() {
     for (Marks marks : List.of(Marks.UNICODE, Marks.ASCII)) {
       List<String> lines = FanStrip.draw(FORECAST, marks, 70);
 
@@ -58,7 +58,7 @@ class FanTest {
   }
 
   @Test
-  void theDrawingIsWellFormedAndSaysInWordsWhatItShows() throws Exception {
+  void the_drawing_is_well_formed_and_says_in_words_what_it_shows() throws Exception {
     Document svg = parse(FanDrawing.svg(FORECAST));
 
     assertThat(svg.getDocumentElement().getAttribute("role")).isEqualTo("img");
@@ -68,7 +68,7 @@ class FanTest {
 
   /** Contrasts after WCAG 2.2; what is drawn in grey alone carries a black edge beside it. */
   @Test
-  void theDrawingNeedsNoColour() throws Exception {
+  void the_drawing_needs_no_colour() throws Exception {
     NodeList all = parse(FanDrawing.svg(FORECAST)).getElementsByTagName("*");
     for (int i = 0; i < all.getLength(); i++) {
       for (String attribute : List.of("fill", "stroke")) {
@@ -82,7 +82,7 @@ class FanTest {
   }
 
   @Test
-  void whateverATitleHoldsIsTextInTheDrawing() throws Exception {
+  void whatever_a_title_holds_is_text_in_the_drawing() throws Exception {
     Agenda plain = Samples.agenda();
     Agenda agenda =
         new Agenda(

@@ -24,14 +24,14 @@ class QuantityTest {
         "Two notes for each group at each station ~ 0 ~ GROUP",
         "Paper coins or a tally sheet for each team ~ 0 ~ GROUP",
       })
-  void aLineSaysHowManyForEachWhat(String line, int each, Unit unit) {
+  void a_line_says_how_many_for_each_what(String line, int each, Unit unit) {
     assertThat(Quantity.in(line)).contains(new Quantity(each, unit));
   }
 
   @ParameterizedTest
   @ValueSource(
       strings = {"Thick pens", "Items numbered, doubles merged", "One large sheet for each item"})
-  void whatIsForAllSaysNothing(String line) {
+  void what_is_for_all_says_nothing(String line) {
     assertThat(Quantity.in(line)).isEqualTo(Optional.empty());
   }
 }

@@ -40,18 +40,18 @@ class ForeignTest {
         "Wir schreiben auf das board. | Wir schreiben auf das board.",
         "kurz | kurz"
       })
-  void aTextIsCutWhereTheLanguageChanges(String text, String pieces) {
+  void a_text_is_cut_where_the_language_changes(String text, String pieces) {
     assertThat(marked(text)).isEqualTo(pieces);
   }
 
   @Test
-  void anEmptyTextIsOnePiece() {
+  void an_empty_text_is_one_piece() {
     assertThat(ENGLISH.pieces("")).hasSize(1);
     assertThat(Foreign.NONE.pieces("Map of where we are").get(0).tag()).isEmpty();
   }
 
   @Test
-  void thePageTellsThoseWhoHearIt() {
+  void the_page_tells_those_who_hear_it() {
     Table table =
         new Table(
             "Ablauf",

@@ -27,7 +27,7 @@ class PagesTest {
   }
 
   @Test
-  void aTextIsShownAsItStandsWhateverItHolds() {
+  void a_text_is_shown_as_it_stands_whatever_it_holds() {
     Document page = page(Look.OURS, HOSTILE);
 
     assertThat(page.select("script")).isEmpty();
@@ -35,7 +35,7 @@ class PagesTest {
   }
 
   @Test
-  void theBrowserMayLoadAndRunNothing() {
+  void the_browser_may_load_and_run_nothing() {
     String policy = page(Look.OURS, "x").select("meta[http-equiv]").attr("content");
 
     assertThat(policy)
@@ -45,7 +45,7 @@ class PagesTest {
 
   /** HTML Living Standard, the bdi element: it sets its text apart from the direction around it. */
   @Test
-  void aLabelInAnotherDirectionTurnsNothingThatStandsBesideIt() {
+  void a_label_in_another_direction_turns_nothing_that_stands_beside_it() {
     Points points =
         new Points(List.of(Point.of("\u05e9\u05dc\u05d5\u05dd", "9 (Mara)"), Point.of("x")));
     Sheet sheet = new Sheet("T", "", List.of(), List.of(points));
@@ -57,7 +57,7 @@ class PagesTest {
   }
 
   @Test
-  void ownRulesComeLastAndCannotEndTheirElement() {
+  void own_rules_come_last_and_cannot_end_their_element() {
     Document page = page(new Look(Map.of(), "h1 {}</style><script>x</script>"), "x");
 
     assertThat(page.select("style")).hasSize(2);
@@ -65,14 +65,14 @@ class PagesTest {
   }
 
   @Test
-  void anOwnTemplateTakesThePlaceOfOurs() {
+  void an_own_template_takes_the_place_of_ours() {
     Look look = new Look(Map.of("sheet.ftlh", "<p>${sheet.title}</p>"), "");
 
     assertThat(page(look, "<b>").body().html()).isEqualTo("<p>&lt;b&gt;</p>");
   }
 
   @Test
-  void aFaultInAnOwnTemplateIsToldWithItsPlace() {
+  void a_fault_in_an_own_template_is_told_with_its_place() {
     Look broken = new Look(Map.of("sheet.ftlh", "<p>\n${sheet.titel}"), "");
     Look unread = new Look(Map.of("blocks.ftlh", "<#macro all"), "");
 
@@ -86,7 +86,7 @@ class PagesTest {
   }
 
   @Test
-  void anOwnTemplateMayNotReachIntoTheProgram() {
+  void an_own_template_may_not_reach_into_the_program() {
     Look look =
         new Look(Map.of("sheet.ftlh", "${'freemarker.template.utility.Execute'?new()}"), "");
 
@@ -94,7 +94,7 @@ class PagesTest {
   }
 
   @Test
-  void inMarkdownNothingOfATextIsMarkup() {
+  void in_markdown_nothing_of_a_text_is_markup() {
     assertThat(Markdown.of(sheet("*a* [b](c) <i> `d`")))
         .contains("\\*a\\* \\[b\\](c) \\<i\\> \\`d\\`");
   }

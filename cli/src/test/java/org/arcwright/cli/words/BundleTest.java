@@ -56,7 +56,7 @@ class BundleTest {
 
   @ParameterizedTest
   @FieldSource("LANGUAGES")
-  void everyBundleHasTheSameKeysAndPlaces(String language) {
+  void every_bundle_has_the_same_keys_and_places(String language) {
     Map<String, String> english = bundle("en");
     Map<String, String> other = bundle(language);
     english.keySet().removeIf(BundleTest::isOfTheCatalog);
@@ -75,7 +75,7 @@ class BundleTest {
   /** English says otherwise only what a sentence needs otherwise; a translation says all. */
   @ParameterizedTest
   @FieldSource("LANGUAGES")
-  void theCatalogsShortTextsAreSaidInEveryLanguage(String tag) {
+  void the_catalogs_short_texts_are_said_in_every_language(String tag) {
     Catalog catalog = BuiltIn.catalog();
     Language language = Language.of(tag).orElseThrow();
     Set<String> wanted = new TreeSet<>();
@@ -108,7 +108,7 @@ class BundleTest {
   /** A sentence that was copied and not translated. */
   @ParameterizedTest
   @FieldSource("LANGUAGES")
-  void noSentenceIsLeftInEnglish(String language) {
+  void no_sentence_is_left_in_english(String language) {
     Map<String, String> other = bundle(language);
 
     assertThat(bundle("en"))
@@ -123,7 +123,7 @@ class BundleTest {
 
   @ParameterizedTest
   @FieldSource("LANGUAGES")
-  void everyPatternCanBeReadAndHasNoQuoteThatThePatternWouldSwallow(String language) {
+  void every_pattern_can_be_read_and_has_no_quote_that_the_pattern_would_swallow(String language) {
     bundle(language)
         .forEach(
             (key, pattern) -> {
@@ -133,7 +133,7 @@ class BundleTest {
   }
 
   @Test
-  void noKeyIsUnused() throws IOException {
+  void no_key_is_unused() throws IOException {
     String code;
     try (Stream<Path> files = Files.walk(MAIN)) {
       code =

@@ -19,7 +19,7 @@ class LanguageTest {
 
   /** Long dates and short times as the Unicode locale data (CLDR) has them. */
   @Test
-  void germanDatesNumbersAndLists() {
+  void german_dates_numbers_and_lists() {
     Language german = language("de");
 
     assertThat(german.tag()).isEqualTo("de");
@@ -35,7 +35,7 @@ class LanguageTest {
   }
 
   @Test
-  void aRegionHasDatesOfItsOwn() {
+  void a_region_has_dates_of_its_own() {
     assertThat(language("de-AT").date(LocalDate.of(2027, 1, 5)))
         .isEqualTo("Dienstag, 5. Jänner 2027");
     assertThat(language("en-US").date(DAY)).isEqualTo("Tuesday, March 2, 2027");
@@ -43,14 +43,14 @@ class LanguageTest {
   }
 
   @Test
-  void aLanguageWithoutABundleIsNone() {
+  void a_language_without_a_bundle_is_none() {
     assertThat(Language.of("fr")).isEmpty();
     assertThat(Language.of("")).isEmpty();
   }
 
   /** Unicode Standard Annex 9, 6.3: isolates for text whose direction is not known beforehand. */
   @Test
-  void whatRunsTheOtherWayIsSetApart() {
+  void what_runs_the_other_way_is_set_apart() {
     String hebrew = "\u05e9\u05dc\u05d5\u05dd";
     String override = "plan \u202Edrawkcab";
 

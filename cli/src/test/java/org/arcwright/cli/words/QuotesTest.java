@@ -21,7 +21,7 @@ class QuotesTest {
         "the groups' lists | the groups' lists",
         "x=\"y\" | x=\"y\""
       })
-  void whatIsTypedIsSetAsInPrint(String typed, String printed) {
+  void what_is_typed_is_set_as_in_print(String typed, String printed) {
     assertThat(Quotes.printed(typed)).isEqualTo(printed);
   }
 }

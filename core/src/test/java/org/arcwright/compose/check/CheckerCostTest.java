@@ -18,7 +18,7 @@ import org.junit.jupiter.api.Test;
 /** What a list costs, worked out by hand from the problem statement. */
 class CheckerCostTest {
   @Test
-  void costsWhatWasWorkedOutByHand() {
+  void costs_what_was_worked_out_by_hand() {
     assertThat(Checker.check(draft().build(), ITEMS).cost())
         .isEqualTo(
             new Cost(
@@ -33,7 +33,7 @@ class CheckerCostTest {
   }
 
   @Test
-  void sumsTheHashesOfAllItems() {
+  void sums_the_hashes_of_all_items() {
     long sum =
         Fnv.hash("two-objects/0/0/10")
             + Fnv.hash("walk-in-twos/1/10/15")
@@ -44,7 +44,7 @@ class CheckerCostTest {
   }
 
   @Test
-  void chargesNoRhythmWithoutABreak() {
+  void charges_no_rhythm_without_a_break() {
     Instance instance = draft().stretch(60, 60).build();
     Item notes = new Activity("notes-in-twos", 1, 10, 15);
     Item choice = new Activity("dot-choice", 2, 25, 15);
@@ -54,7 +54,7 @@ class CheckerCostTest {
   }
 
   @Test
-  void chargesTheLastStretchAfterAMealButNotTheOneBefore() {
+  void charges_the_last_stretch_after_a_meal_but_not_the_one_before() {
     Instance instance = draft().stretch(40, 60).meals(new Meal(25, 30, 10)).build();
     Cost cost = Checker.check(instance, ITEMS).cost();
     assertThat(cost.rhythm()).isEqualTo(5 * (40 - 30));
@@ -62,13 +62,13 @@ class CheckerCostTest {
   }
 
   @Test
-  void chargesEachPairOfTheSameFormatAcrossAMealAsAcrossABreak() {
+  void charges_each_pair_of_the_same_format_across_a_meal_as_across_a_break() {
     Instance instance = draft().meals(new Meal(25, 30, 10)).build();
     assertThat(Checker.check(instance, ITEMS).cost().monotony()).isEqualTo(60 + 30);
   }
 
   @Test
-  void readsTheBreakAsAMealThatSavesMost() {
+  void reads_the_break_as_a_meal_that_saves_most() {
     // Both breaks may be the meal: the first follows 10 minutes of 30, the second 25.
     Instance instance = draft().cap(100).meals(new Meal(10, 60, 10)).build();
     List<Item> items =
@@ -85,7 +85,7 @@ class CheckerCostTest {
   }
 
   @Test
-  void readsTwoBreaksAsTwoMealsOnlyInTheirOrder() {
+  void reads_two_breaks_as_two_meals_only_in_their_order() {
     // The second break is in both windows, the first in the first meal's alone.
     Instance instance = draft().cap(100).meals(new Meal(5, 45, 10), new Meal(40, 60, 10)).build();
     List<Item> items =
@@ -101,7 +101,7 @@ class CheckerCostTest {
   }
 
   @Test
-  void weighsEachPartByItsOwnWeight() {
+  void weighs_each_part_by_its_own_weight() {
     Instance energy = draft().weights(new Weights(3, 0, 0, 0, 0, 0, 0)).build();
     assertThat(Checker.check(energy, ITEMS).cost())
         .isEqualTo(new Cost(24, 3, 3 * 325, 0, 0, 0, 0, 0));

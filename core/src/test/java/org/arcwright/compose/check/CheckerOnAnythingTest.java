@@ -23,7 +23,7 @@ class CheckerOnAnythingTest {
   };
 
   @Test
-  void reportsEveryListInOrderAndInWholeSentences() {
+  void reports_every_list_in_order_and_in_whole_sentences() {
     SplittableRandom random = new SplittableRandom(20260101);
     Set<Class<?>> seen = new HashSet<>();
     for (int i = 0; i < 5000; i++) {
@@ -43,7 +43,7 @@ class CheckerOnAnythingTest {
   }
 
   @Test
-  void countsBeyondTheRangeOfAnInt() {
+  void counts_beyond_the_range_of_an_int() {
     Item vast = new Activity("two-objects", 0, 0, Integer.MAX_VALUE);
     Item late = new Pause(Integer.MAX_VALUE, Integer.MAX_VALUE);
     Instance instance = Draft.of(Example.draft().build()).bufferPercent(10_000).build();

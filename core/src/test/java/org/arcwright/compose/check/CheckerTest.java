@@ -67,19 +67,19 @@ class CheckerTest {
   }
 
   @Test
-  void aListThatKeepsToEveryRuleHasNoFindings() {
+  void a_list_that_keeps_to_every_rule_has_no_findings() {
     assertThat(findings(draft().build(), ITEMS)).isEmpty();
   }
 
   @Nested
   class Rule1Order {
     @Test
-    void refusesAnEmptyList() {
+    void refuses_an_empty_list() {
       assertThat(findings(draft())).contains(new NoExercise());
     }
 
     @Test
-    void refusesAStartAfterTheBeginning() {
+    void refuses_a_start_after_the_beginning() {
       assertThat(
               findings(
                   draft(),
@@ -90,21 +90,21 @@ class CheckerTest {
     }
 
     @Test
-    void refusesAGap() {
+    void refuses_a_gap() {
       Item late = new Activity("dot-choice", 2, 55, 15);
       assertThat(findings(draft(), OBJECTS, WALK, BREAK, NOTES, late))
           .containsExactly(new Gap("Exercise dot-choice", 55, 50));
     }
 
     @Test
-    void refusesAnOverlap() {
+    void refuses_an_overlap() {
       Item early = new Pause(20, 15);
       assertThat(findings(draft().breakMinutes(15), OBJECTS, WALK, early, NOTES, CHOICE))
           .containsExactly(new Gap("The break", 20, 25));
     }
 
     @Test
-    void refusesABreakAtEitherEnd() {
+    void refuses_a_break_at_either_end() {
       assertThat(
               findings(
                   draft().cap(100),
@@ -120,21 +120,21 @@ class CheckerTest {
   @Nested
   class Rule2Exercises {
     @Test
-    void refusesAnExerciseThatIsNoCandidate() {
+    void refuses_an_exercise_that_is_no_candidate() {
       Item other = new Activity("cold-shower", 1, 10, 15);
       assertThat(findings(draft(), OBJECTS, other, BREAK, NOTES, CHOICE))
           .containsExactly(new UnknownExercise("cold-shower", 10));
     }
 
     @Test
-    void refusesAnExerciseTwice() {
+    void refuses_an_exercise_twice() {
       Item again = new Activity("notes-in-twos", 1, 10, 15);
       assertThat(findings(draft(), OBJECTS, again, BREAK, NOTES, CHOICE))
           .containsExactly(new Repeated("notes-in-twos", 35, 10));
     }
 
     @Test
-    void refusesALengthBetweenTwoThatAreAllowed() {
+    void refuses_a_length_between_two_that_are_allowed() {
       Item odd = new Activity("dot-choice", 2, 50, 18);
       assertThat(findings(draft().cap(90), OBJECTS, WALK, BREAK, NOTES, odd))
           .containsExactly(new LengthNotAllowed("dot-choice", 50, 18, List.of(15, 20, 25)));
@@ -144,7 +144,7 @@ class CheckerTest {
   @Nested
   class Rule3Phases {
     @Test
-    void refusesAnEarlierPhaseAfterALaterOne() {
+    void refuses_an_earlier_phase_after_a_later_one() {
       Draft loose = bounds(2, new Bounds(1, 2), new Bounds(0, 60));
       Draft draft = loose.phase(2, p -> withKinds(p, "DECISION", "DIVERGENT"));
       Item walkInDecide = new Activity("walk-in-twos", 2, 10, 15);
@@ -153,7 +153,7 @@ class CheckerTest {
     }
 
     @Test
-    void refusesAPhaseThatIsSkipped() {
+    void refuses_a_phase_that_is_skipped() {
       Draft draft = draft().phase(2, p -> withKinds(p, "DECISION", "DIVERGENT"));
       assertThat(
               findings(
@@ -168,14 +168,14 @@ class CheckerTest {
     }
 
     @Test
-    void refusesAPhaseThatDoesNotExist() {
+    void refuses_a_phase_that_does_not_exist() {
       Item beyond = new Activity("dot-choice", 3, 50, 15);
       assertThat(findings(draft(), OBJECTS, WALK, BREAK, NOTES, beyond))
           .contains(new UnknownPhase("dot-choice", 50, 3, 2));
     }
 
     @Test
-    void refusesAKindThatThePhaseDoesNotTake() {
+    void refuses_a_kind_that_the_phase_does_not_take() {
       Draft draft = draft().phase(1, p -> withKinds(p, "CONVERGENT"));
       Item notes = new Activity("notes-in-twos", 1, 10, 15);
       Item choice = new Activity("dot-choice", 2, 25, 15);
@@ -186,7 +186,7 @@ class CheckerTest {
     }
 
     @Test
-    void refusesTooManyAndTooFewExercises() {
+    void refuses_too_many_and_too_few_exercises() {
       Bounds minutes = new Bounds(15, 40);
       assertThat(findings(bounds(1, new Bounds(1, 1), minutes).build(), ITEMS))
           .containsExactly(new PhaseCount("explore", 50, 2, new Bounds(1, 1)));
@@ -196,7 +196,7 @@ class CheckerTest {
     }
 
     @Test
-    void refusesTooManyAndTooFewMinutes() {
+    void refuses_too_many_and_too_few_minutes() {
       Bounds count = new Bounds(1, 2);
       assertThat(findings(bounds(1, count, new Bounds(0, 25)).build(), ITEMS))
           .containsExactly(new PhaseMinutes("explore", 50, 30, new Bounds(0, 25)));
@@ -219,7 +219,7 @@ class CheckerTest {
   @Nested
   class Rule4Products {
     @Test
-    void refusesAnExerciseBeforeWhatItNeeds() {
+    void refuses_an_exercise_before_what_it_needs() {
       assertThat(
               findings(
                   draft().phase(2, p -> withYields(p)).phase(1, p -> withYields(p)),
@@ -231,7 +231,7 @@ class CheckerTest {
     }
 
     @Test
-    void acceptsWhatExistedBeforeTheStart() {
+    void accepts_what_existed_before_the_start() {
       assertThat(
               findings(
                   draft().initial(List.of("idea-pool")),
@@ -243,14 +243,14 @@ class CheckerTest {
     }
 
     @Test
-    void refusesAPhaseThatEndsWithoutItsYield() {
+    void refuses_a_phase_that_ends_without_its_yield() {
       Draft draft = draft().phase(0, p -> withYields(p, "introductions", "decision"));
       assertThat(findings(draft.build(), ITEMS))
           .containsExactly(new YieldMissing("open", 10, "decision"));
     }
 
     @Test
-    void acceptsAYieldOfAnEarlierPhase() {
+    void accepts_a_yield_of_an_earlier_phase() {
       Draft draft = draft().phase(2, p -> withYields(p, "introductions", "idea-pool"));
       assertThat(findings(draft.build(), ITEMS)).isEmpty();
     }
@@ -271,19 +271,19 @@ class CheckerTest {
     private static final Meal MEAL = new Meal(25, 30, 20);
 
     @Test
-    void refusesABreakOfAnotherLength() {
+    void refuses_a_break_of_another_length() {
       assertThat(findings(draft().breakMinutes(15).build(), ITEMS))
           .containsExactly(new BreakLength(25, 10, List.of(15)));
     }
 
     @Test
-    void refusesAnyBreakWhereNoneAreTaken() {
+    void refuses_any_break_where_none_are_taken() {
       assertThat(findings(draft().breakMinutes(0).build(), ITEMS))
           .containsExactly(new BreakLength(25, 10, List.of()));
     }
 
     @Test
-    void refusesTwoBreaksSideBySide() {
+    void refuses_two_breaks_side_by_side() {
       assertThat(
               findings(
                   draft().cap(100),
@@ -297,7 +297,7 @@ class CheckerTest {
     }
 
     @Test
-    void refusesAStretchOverTheMostBeforeAndAfterABreak() {
+    void refuses_a_stretch_over_the_most_before_and_after_a_break() {
       assertThat(findings(draft().stretch(0, 20).candidates(shortOnes()).build(), ITEMS))
           .containsExactly(new StretchTooLong(0, 25, 20), new StretchTooLong(35, 30, 20));
       assertThat(findings(draft().stretch(0, 30).build(), ITEMS)).isEmpty();
@@ -321,33 +321,33 @@ class CheckerTest {
     }
 
     @Test
-    void countsAMealAsABreakOfTheStretch() {
+    void counts_a_meal_as_a_break_of_the_stretch() {
       Draft draft = draft().cap(90).stretch(0, 30).breakMinutes(0).meals(MEAL);
       assertThat(findings(draft.build(), withMeal())).isEmpty();
     }
 
     @Test
-    void asksForEachMeal() {
+    void asks_for_each_meal() {
       assertThat(findings(draft().meals(MEAL).build(), ITEMS.subList(0, 2)))
           .contains(new MealMissing(MEAL));
     }
 
     @Test
-    void refusesAMealOutsideItsWindow() {
+    void refuses_a_meal_outside_its_window() {
       Meal later = new Meal(30, 45, 20);
       assertThat(findings(draft().cap(90).meals(later).build(), withMeal()))
           .containsExactly(new MealElsewhere(25, later));
     }
 
     @Test
-    void readsABreakInTheWindowAsAMealThatIsTooLongOrTooShort() {
+    void reads_a_break_in_the_window_as_a_meal_that_is_too_long_or_too_short() {
       Meal longer = new Meal(25, 30, 45);
       assertThat(findings(draft().cap(90).meals(longer).build(), withMeal()))
           .containsExactly(new BreakLength(25, 20, List.of(10, 45)));
     }
 
     @Test
-    void refusesASecondHelping() {
+    void refuses_a_second_helping() {
       List<Item> items =
           List.of(
               OBJECTS,
@@ -361,7 +361,7 @@ class CheckerTest {
     }
 
     @Test
-    void refusesMealsInTheWrongOrder() {
+    void refuses_meals_in_the_wrong_order() {
       Meal first = new Meal(40, 50, 20);
       Meal second = new Meal(5, 15, 15);
       List<Item> items =
@@ -388,12 +388,12 @@ class CheckerTest {
   @Nested
   class Rule6Cap {
     @Test
-    void acceptsAListThatFillsTheCap() {
+    void accepts_a_list_that_fills_the_cap() {
       assertThat(findings(draft().cap(75).build(), ITEMS)).isEmpty();
     }
 
     @Test
-    void refusesAListThatLeavesTooLittleForTheBuffer() {
+    void refuses_a_list_that_leaves_too_little_for_the_buffer() {
       assertThat(findings(draft().cap(70).build(), ITEMS))
           .containsExactly(new OverCap(55, 10, 10, 70));
     }
@@ -402,7 +402,7 @@ class CheckerTest {
   @Nested
   class Rule7Wishes {
     @Test
-    void asksForWhatMustAppear() {
+    void asks_for_what_must_appear() {
       Draft draft = draft().include("two-objects", "walk-in-twos");
       assertThat(findings(draft.build(), ITEMS)).isEmpty();
       Item notes = new Activity("notes-in-twos", 1, 10, 15);
@@ -411,7 +411,7 @@ class CheckerTest {
     }
 
     @Test
-    void asksForAWishThatNamesNoCandidate() {
+    void asks_for_a_wish_that_names_no_candidate() {
       assertThat(findings(draft().include("guest-talk").build(), ITEMS))
           .containsExactly(new WishMissing("guest-talk"));
       assertThat(findings(draft().pins(new Pin("guest-talk", 20)).build(), ITEMS))
@@ -419,14 +419,14 @@ class CheckerTest {
     }
 
     @Test
-    void asksForThePinnedMinute() {
+    void asks_for_the_pinned_minute() {
       assertThat(findings(draft().pins(new Pin("dot-choice", 50)).build(), ITEMS)).isEmpty();
       assertThat(findings(draft().pins(new Pin("dot-choice", 45)).build(), ITEMS))
           .containsExactly(new PinElsewhere("dot-choice", 50, 45));
     }
 
     @Test
-    void cannotPleaseTwoPinsOfOneExercise() {
+    void cannot_please_two_pins_of_one_exercise() {
       Draft draft = draft().pins(new Pin("dot-choice", 50), new Pin("dot-choice", 55));
       assertThat(findings(draft.build(), ITEMS))
           .containsExactly(new PinElsewhere("dot-choice", 50, 55));
@@ -439,13 +439,13 @@ class CheckerTest {
     private static final Set<String> PAIRS = Set.of("two-objects", "walk-in-twos", "notes-in-twos");
 
     @Test
-    void keepsNeighboursApart() {
+    void keeps_neighbours_apart() {
       assertThat(findings(apart(PAIRS, PAIRS, false), ITEMS))
           .containsExactly(new NotNext("walk-in-twos", 10, "two-objects", false, NAME));
     }
 
     @Test
-    void keepsThemApartAcrossABreakOnlyIfAsked() {
+    void keeps_them_apart_across_a_break_only_if_asked() {
       assertThat(findings(apart(PAIRS, PAIRS, true), ITEMS))
           .containsExactly(
               new NotNext("walk-in-twos", 10, "two-objects", false, NAME),
@@ -453,7 +453,7 @@ class CheckerTest {
     }
 
     @Test
-    void looksAtTheOrder() {
+    void looks_at_the_order() {
       Set<String> objects = Set.of("two-objects");
       Set<String> walk = Set.of("walk-in-twos");
       assertThat(findings(apart(walk, objects, true), ITEMS)).isEmpty();
@@ -461,7 +461,7 @@ class CheckerTest {
     }
 
     @Test
-    void countsWhatThereMayBeOnlySoManyOf() {
+    void counts_what_there_may_be_only_so_many_of() {
       assertThat(findings(atMost(3), ITEMS)).isEmpty();
       assertThat(findings(atMost(1), ITEMS))
           .containsExactly(new TooMany("walk-in-twos", 10, 3, 1, NAME));

@@ -17,7 +17,7 @@ class CpSatTest {
 
   @ParameterizedTest
   @ValueSource(longs = {0, 1000, 2000})
-  void agreesWithEnumeration(long first) {
+  void agrees_with_enumeration(long first) {
     int feasible = 0;
     for (long seed = first; seed < first + 20; seed++) {
       Instance instance = Instances.tiny(seed);

@@ -16,7 +16,7 @@ import org.junit.jupiter.api.Test;
 /** Instances so small that the answer can be seen. */
 class EnumerationTest {
   @Test
-  void takesTheCheaperOfTwo() {
+  void takes_the_cheaper_of_two() {
     assertThat(Enumeration.solve(draft(candidate("dear", 9), candidate("cheap", 2)).build()))
         .hasValueSatisfying(
             best -> {
@@ -26,7 +26,7 @@ class EnumerationTest {
   }
 
   @Test
-  void takesTheLeastTieAmongEqualCosts() {
+  void takes_the_least_tie_among_equal_costs() {
     assertThat(Enumeration.solve(draft(candidate("a", 2), candidate("b", 2)).build()))
         .hasValueSatisfying(
             best -> {
@@ -40,7 +40,7 @@ class EnumerationTest {
   }
 
   @Test
-  void takesABreakWhereThePinLeavesTimeForNothingElse() {
+  void takes_a_break_where_the_pin_leaves_time_for_nothing_else() {
     Draft draft =
         draft(candidate("first", 0), candidate("second", 0))
             .phases(List.of(phase(2)))
@@ -57,7 +57,7 @@ class EnumerationTest {
   }
 
   @Test
-  void saysThatNothingFits() {
+  void says_that_nothing_fits() {
     assertThat(Enumeration.solve(draft(candidate("only", 0)).phases(List.of(phase(2))).build()))
         .isEmpty();
   }

@@ -24,14 +24,14 @@ class InstancesTest {
       LongStream.range(0, 500).mapToObj(Instances::tiny).toList();
 
   @Test
-  void givesTheSameInstanceForTheSameSeed() {
+  void gives_the_same_instance_for_the_same_seed() {
     assertThat(Instances.tiny(7)).isEqualTo(Instances.tiny(7)).isNotEqualTo(Instances.tiny(8));
     assertThat(Instances.middling(7)).isEqualTo(Instances.middling(7));
     assertThat(Instances.wished(60, 180, 7)).isEqualTo(Instances.wished(60, 180, 7));
   }
 
   @Test
-  void reachesEveryCorner() {
+  void reaches_every_corner() {
     reaches(i -> i.breakMinutes() == 0);
     reaches(i -> i.breakMinutes() > 0 && hasMeal(i, meal -> meal.minutes() == i.breakMinutes()));
     reaches(i -> i.meals().size() == 2);
@@ -52,7 +52,7 @@ class InstancesTest {
   }
 
   @Test
-  void demandsWhatCanBeMetAndWhatCannot() {
+  void demands_what_can_be_met_and_what_cannot() {
     List<Instance> demanding =
         LongStream.range(0, 60).mapToObj(Instances::demanding).filter(this::wishesTwice).toList();
     assertThat(demanding)
@@ -62,7 +62,7 @@ class InstancesTest {
   }
 
   @Test
-  void rulesChangeSomeAnswersAndForbidSome() {
+  void rules_change_some_answers_and_forbid_some() {
     List<Instance> plain = LongStream.range(0, 60).mapToObj(Instances::middling).toList();
     int changed = 0;
     int forbidden = 0;
@@ -94,7 +94,7 @@ class InstancesTest {
 
   @ParameterizedTest
   @CsvSource({"60, 90", "60, 180", "200, 300", "1000, 480", "10000, 960"})
-  void likelyWorkshopsHaveAnAnswerEvenWithWishes(int candidates, int cap) {
+  void likely_workshops_have_an_answer_even_with_wishes(int candidates, int cap) {
     for (long seed = 0; seed < 5; seed++) {
       Instance wished = Instances.wished(candidates, cap, seed);
       assertThat(wished.include()).hasSize(3);

@@ -11,7 +11,7 @@ class AlikeTest {
   private static final Peers.Key KEY = new Peers.Key(2, 1, 0b0110, 0b1000, 0, 0, 0, -1);
 
   @Test
-  void arePeersByLengthTheCheapestFirst() {
+  void are_peers_by_length_the_cheapest_first() {
     Alike alike = new Alike(KEY);
     alike.add(3, 9, 10);
     alike.add(3, 2, 12);
@@ -30,7 +30,7 @@ class AlikeTest {
 
   /** Of what they need and yield the bound follows the second and the fourth product. */
   @Test
-  void movesDifferByLengthFormatAndAwaitedProductsInThatOrder() {
+  void moves_differ_by_length_format_and_awaited_products_in_that_order() {
     long shorter = move(1, 2, 0b0010, 0b0000);
     long otherFormat = move(1, 3, 0b0000, 0b0000);
     long yielding = move(1, 2, 0b0000, 0b1000);

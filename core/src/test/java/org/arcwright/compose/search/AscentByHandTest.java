@@ -25,7 +25,7 @@ class AscentByHandTest {
    * back; then from there.
    */
   @Test
-  void tollsOnAnAgendaRiseWhileTooManyOfItCome() {
+  void tolls_on_an_agenda_rise_while_too_many_of_it_come() {
     Instance instance =
         Models.hour(Models.phase("a", 1), Models.phase("b", 1), Models.phase("c", 1))
             .candidates(
@@ -59,7 +59,7 @@ class AscentByHandTest {
    * charged for coming twice too often, and then the next one too.
    */
   @Test
-  void tollsOnWhatComesTwiceLeadToTheBestAgenda() {
+  void tolls_on_what_comes_twice_lead_to_the_best_agenda() {
     Phase three =
         new Phase("any", Set.of("any"), new Bounds(3, 3), new Bounds(0, 60), 0, List.of());
     Instance instance =
@@ -87,7 +87,7 @@ class AscentByHandTest {
 
   /** Where all that comes may come, there is nothing to charge for. */
   @Test
-  void endsAtOnceWhereNothingIsWrong() {
+  void ends_at_once_where_nothing_is_wrong() {
     Model model =
         Models.of(
             Models.hour(Models.phase("a", 1))

@@ -58,7 +58,7 @@ class AscentTest {
 
   @ParameterizedTest
   @ValueSource(longs = {0, 1, 2, 3})
-  void theBoundRisesMostOfTheWayToTheSecondOptionAndNeverOver(long seed) {
+  void the_bound_rises_most_of_the_way_to_the_second_option_and_never_over(long seed) {
     Case some = new Case(seed);
     Ascent ascent = some.ascent(new double[0]);
     long free = ascent.root();
@@ -79,7 +79,7 @@ class AscentTest {
   }
 
   @Test
-  void noTollIsNegativeOrOverTheHighest() {
+  void no_toll_is_negative_or_over_the_highest() {
     Ascent ascent = new Case(1).ascent(new double[0]);
     while (!ascent.over()) {
       ascent.step(Model.INFINITE / 2);
@@ -91,7 +91,7 @@ class AscentTest {
 
   /** One more option starts where the last one's ascent ended. */
   @Test
-  void goesOnFromTollsThatWereGoodBefore() {
+  void goes_on_from_tolls_that_were_good_before() {
     Case some = new Case(2);
     Ascent first = some.ascent(new double[0]);
     for (int i = 0; i < 20 && !first.over(); i++) {
@@ -101,7 +101,7 @@ class AscentTest {
   }
 
   @Test
-  void theGuideIsTheOneUnderTheBestTolls() {
+  void the_guide_is_the_one_under_the_best_tolls() {
     Case some = new Case(0);
     Ascent ascent = some.ascent(new double[0]);
     while (!ascent.over()) {

@@ -13,7 +13,7 @@ class AtMostTest {
   private static final Map<String, Integer> NUMBERS = Map.of("a", 0, "b", 1, "c", 2);
 
   @Test
-  void namesThatNameNoCandidateAskForNothing() {
+  void names_that_name_no_candidate_ask_for_nothing() {
     BitSet members = rule(1, "a", "c", "nobody").members();
     assertThat(members.stream()).containsExactly(0, 2);
     assertThat(rule(1, "a", "c", "nobody").most()).isEqualTo(1);
@@ -21,7 +21,7 @@ class AtMostTest {
 
   /** What does not matter takes no room in a label. */
   @Test
-  void mattersIfAnAgendaCouldHoldOneTooMany() {
+  void matters_if_an_agenda_could_hold_one_too_many() {
     assertThat(rule(1, "a", "c").matters(10)).isTrue();
     assertThat(rule(2, "a", "c").matters(10)).isFalse();
     assertThat(rule(1, "a", "c").matters(2)).isTrue();

@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
  */
 class BoundTest {
   @Test
-  void isThePriceOfTheBestWhereNothingCouldComeTwice() {
+  void is_the_price_of_the_best_where_nothing_could_come_twice() {
     SoftAssertions softly = new SoftAssertions();
     List<Instance> instances = Relaxable.once();
     for (int i = 0; i < instances.size(); i++) {
@@ -25,7 +25,7 @@ class BoundTest {
   }
 
   @Test
-  void isTheCostOfTheBestWhereAnExerciseMayComeTwice() {
+  void is_the_cost_of_the_best_where_an_exercise_may_come_twice() {
     SoftAssertions softly = new SoftAssertions();
     List<Instance> instances = Relaxable.often();
     for (int i = 0; i < instances.size(); i++) {

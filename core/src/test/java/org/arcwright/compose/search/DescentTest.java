@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 /** The way down a guide. */
 class DescentTest {
   @Test
-  void leadsToTheBestAgendaWhereNothingCouldComeTwice() {
+  void leads_to_the_best_agenda_where_nothing_could_come_twice() {
     for (Instance instance : Relaxable.once()) {
       Optional<Best> best = Enumerated.best(instance);
       if (best.isPresent()) {
@@ -26,7 +26,7 @@ class DescentTest {
 
   /** One exercise is cheaper than all others, and three have to come. */
   @Test
-  void takesTheCheapestAgainAndAgain() {
+  void takes_the_cheapest_again_and_again() {
     Instance instance =
         Models.hour(
                 new Instance.Phase(
@@ -47,7 +47,7 @@ class DescentTest {
 
   /** A toll is paid like a price, though what it leads to costs no more for it. */
   @Test
-  void goesRoundWhatIsCharged() {
+  void goes_round_what_is_charged() {
     Model model =
         Models.of(
             Models.hour(Models.phase("any", 1))

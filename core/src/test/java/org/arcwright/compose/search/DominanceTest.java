@@ -65,7 +65,7 @@ class DominanceTest {
   }
 
   @Test
-  void ofTwoAlikeTheFirstIsLeft() {
+  void of_two_alike_the_first_is_left() {
     int one = label(5);
     int other = label(5);
     assertThat(left(one, other)).containsExactly(one);
@@ -73,18 +73,18 @@ class DominanceTest {
   }
 
   @Test
-  void theCheaperIsLeft() {
+  void the_cheaper_is_left() {
     leavesTheFirst(label(4), label(5));
   }
 
   @Test
-  void otherStatesAreOtherMatters() {
+  void other_states_are_other_matters() {
     leavesBoth(label(4, 2, 1), label(5, 3, 1));
     leavesBoth(label(4, 2, 1), label(5, 2, 2));
   }
 
   @Test
-  void aProductMoreMayBeWorthItsPrice() {
+  void a_product_more_may_be_worth_its_price() {
     int poorer = label(4);
     labels.products[poorer] = 0b10;
     leavesBoth(poorer, label(5));
@@ -94,7 +94,7 @@ class DominanceTest {
   }
 
   @Test
-  void anExerciseStillFreeMayBeWorthItsPrice() {
+  void an_exercise_still_free_may_be_worth_its_price() {
     int busier = label(4);
     labels.visited[busier] = 0b11;
     leavesBoth(busier, label(5));
@@ -104,7 +104,7 @@ class DominanceTest {
   }
 
   @Test
-  void anExerciseLessSharedMayBeWorthItsPrice() {
+  void an_exercise_less_shared_may_be_worth_its_price() {
     int sharer = label(4);
     labels.shared[sharer] = sharing.after(sharing.start(), 1);
     leavesBoth(sharer, label(5));
@@ -114,7 +114,7 @@ class DominanceTest {
   }
 
   @Test
-  void aNeighbourStillFreeMayBeWorthItsPrice() {
+  void a_neighbour_still_free_may_be_worth_its_price() {
     int barring = label(3);
     labels.wakes[barring] = model.neighbours.wake(0);
     int barringLess = label(4);
@@ -128,7 +128,7 @@ class DominanceTest {
 
   /** The price of monotony is the most that the better last format may be worth. */
   @Test
-  void anotherLastFormatIsWorthMonotonyAtMost() {
+  void another_last_format_is_worth_monotony_at_most() {
     int other = label(1);
     labels.formats[other] = 1;
     leavesBoth(other, label(MONOTONY));
@@ -141,7 +141,7 @@ class DominanceTest {
 
   /** Two cells less of exercises make the buffer a cell shorter, and idle is ten minutes more. */
   @Test
-  void aShorterBufferMayLeaveTimeIdle() {
+  void a_shorter_buffer_may_leave_time_idle() {
     int shorter = label(1);
     labels.exercised[shorter] = 0;
     leavesBoth(shorter, label(10 * IDLE));
@@ -149,7 +149,7 @@ class DominanceTest {
   }
 
   @Test
-  void aLongerBufferMayNotFit() {
+  void a_longer_buffer_may_not_fit() {
     int longer = label(1);
     labels.exercised[longer] = 4;
     leavesBoth(longer, label(1000));
@@ -157,7 +157,7 @@ class DominanceTest {
 
   /** Many labels of many states: nothing is lost in the table, and nothing left in vain. */
   @Test
-  void ofManyThoseAreLeftThatNoOtherDominates() {
+  void of_many_those_are_left_that_no_other_dominates() {
     SplittableRandom random = new SplittableRandom(3);
     List<Integer> all = new ArrayList<>();
     for (int i = 0; i < 4000; i++) {
@@ -185,7 +185,7 @@ class DominanceTest {
   }
 
   @Test
-  void nothingIsRememberedOnceCleared() {
+  void nothing_is_remembered_once_cleared() {
     Dominance dominance = new Dominance(model, labels, sharing);
     assertThat(dominance.keep(label(4))).isTrue();
     dominance.clear();

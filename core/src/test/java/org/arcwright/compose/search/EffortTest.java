@@ -16,13 +16,13 @@ import org.junit.jupiter.params.provider.CsvSource;
  */
 class EffortTest {
   @Test
-  void tinyInstancesTakeAHundredStepsOrSo() {
+  void tiny_instances_take_a_hundred_steps_or_so() {
     assertThat(steps(LongStream.range(0, 500).mapToObj(Instances::tiny).toList()))
         .isLessThan(85_000);
   }
 
   @Test
-  void rulesMakeThatHardlyMore() {
+  void rules_make_that_hardly_more() {
     assertThat(
             steps(
                 LongStream.range(0, 500)
@@ -32,7 +32,7 @@ class EffortTest {
   }
 
   @Test
-  void middlingOnesTakeAThousandOrTwo() {
+  void middling_ones_take_a_thousand_or_two() {
     assertThat(steps(LongStream.range(0, 60).mapToObj(Instances::middling).toList()))
         .isLessThan(125_000);
   }
@@ -40,7 +40,7 @@ class EffortTest {
   /** Each line is the sum of five workshops of a size. */
   @ParameterizedTest
   @CsvSource({"60, 90, 25_000", "60, 180, 120_000", "150, 180, 110_000", "1000, 240, 160_000"})
-  void aLikelyWorkshopIsProvenNearItsOutline(int candidates, int cap, long most) {
+  void a_likely_workshop_is_proven_near_its_outline(int candidates, int cap, long most) {
     assertThat(
             steps(
                 LongStream.range(0, 5)
@@ -51,7 +51,7 @@ class EffortTest {
 
   @ParameterizedTest
   @CsvSource({"60, 90, 25_000", "150, 180, 300_000"})
-  void wishesMakeItAFewTimesAsMuch(int candidates, int cap, long most) {
+  void wishes_make_it_a_few_times_as_much(int candidates, int cap, long most) {
     assertThat(
             steps(
                 LongStream.range(0, 5)
@@ -62,7 +62,7 @@ class EffortTest {
 
   @ParameterizedTest
   @CsvSource({"60, 90, 75_000", "150, 180, 650_000", "60, 240, 1_500_000"})
-  void fiveOptionsTakeTwentyTimesAsMuchAsOneOrSo(int candidates, int cap, long most) {
+  void five_options_take_twenty_times_as_much_as_one_or_so(int candidates, int cap, long most) {
     long steps = 0;
     for (long seed = 0; seed < 3; seed++) {
       Instance instance = Instances.of(candidates, cap, seed);

@@ -23,7 +23,7 @@ class EndsTest {
   private static final int IDLE = 7;
 
   @Test
-  void unbrokenIsOneStretch() {
+  void unbroken_is_one_stretch() {
     Model model = Models.of(day().build());
     for (int t = 0; t <= CELLS; t++) {
       assertThat(Ends.of(model, false)[t])
@@ -33,7 +33,7 @@ class EndsTest {
   }
 
   @Test
-  void brokenIsTheCheapestNumberOfBreaksThatFits() {
+  void broken_is_the_cheapest_number_of_breaks_that_fits() {
     Model model = Models.of(day().build());
     for (int t = 0; t <= CELLS; t++) {
       assertThat(Ends.of(model, true)[t])
@@ -43,7 +43,7 @@ class EndsTest {
   }
 
   @Test
-  void aMealIsABreakThatThereIsAnyway() {
+  void a_meal_is_a_break_that_there_is_anyway() {
     Model model = Models.of(day().meals(new Meal(40, 160, 10 * MEAL)).build());
     for (int t = 0; t <= CELLS; t++) {
       assertThat(Ends.of(model, true)[t])
@@ -53,7 +53,7 @@ class EndsTest {
   }
 
   @Test
-  void withoutOrdinaryBreaksThereAreMealsAtMost() {
+  void without_ordinary_breaks_there_are_meals_at_most() {
     Model model = Models.of(day().breakMinutes(0).meals(new Meal(40, 160, 10 * MEAL)).build());
     for (int t = 0; t <= CELLS; t++) {
       assertThat(Ends.of(model, true)[t])
@@ -63,7 +63,7 @@ class EndsTest {
   }
 
   @Test
-  void nothingEndsBeforeTheLastPinnedExercise() {
+  void nothing_ends_before_the_last_pinned_exercise() {
     Model model = Models.of(day().pins(new Pin("short", 90)).build());
     for (int t = 0; t <= CELLS; t++) {
       assertThat(Ends.of(model, true)[t])
@@ -117,7 +117,7 @@ class EndsTest {
 
   /** A break more makes the buffer shorter by its part of the break, which is idle instead. */
   @Test
-  void theTollIsWhatABreaksShorterBufferLeavesIdle() {
+  void the_toll_is_what_a_breaks_shorter_buffer_leaves_idle() {
     Model model = Models.of(day().build());
     assertThat(model.cost(model.toll)).isEqualTo(10L * BREAK * BUFFER * IDLE / 100);
   }

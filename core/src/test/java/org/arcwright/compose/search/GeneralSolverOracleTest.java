@@ -21,13 +21,13 @@ class GeneralSolverOracleTest {
 
   /** Seeds that the general solver proves in less than a second. */
   @Test
-  void equalsTheGeneralSolverOnMiddlingInstances() {
+  void equals_the_general_solver_on_middling_instances() {
     equalsGeneralSolver(
         Instances::middling, LongStream.of(1, 2, 6, 7, 9, 13, 17, 19, 24, 25, 30, 37, 42, 46, 58));
   }
 
   @Test
-  void equalsTheGeneralSolverOnMiddlingInstancesWithRules() {
+  void equals_the_general_solver_on_middling_instances_with_rules() {
     equalsGeneralSolver(
         GeneralSolverOracleTest::middlingRuled,
         LongStream.of(1, 2, 6, 7, 9, 13, 17, 19, 24, 25, 30, 37));
@@ -35,27 +35,27 @@ class GeneralSolverOracleTest {
 
   @Test
   @Tag("slow")
-  void equalsTheGeneralSolverOnManyMiddlingInstancesWithRules() {
+  void equals_the_general_solver_on_many_middling_instances_with_rules() {
     equalsGeneralSolver(GeneralSolverOracleTest::middlingRuled, LongStream.range(60, 160));
   }
 
   @Test
   @Tag("slow")
-  void equalsTheGeneralSolverOnManyMiddlingInstances() {
+  void equals_the_general_solver_on_many_middling_instances() {
     equalsGeneralSolver(Instances::middling, LongStream.range(60, 160));
   }
 
   /** With exercises that must appear and pins, of which some can be met and some cannot. */
   @Test
   @Tag("slow")
-  void equalsTheGeneralSolverOnManyDemandingInstances() {
+  void equals_the_general_solver_on_many_demanding_instances() {
     equalsGeneralSolver(Instances::demanding, LongStream.range(0, 60));
   }
 
   /** Hundreds that nobody looked at: wishes, pins, meals, odd bounds, rules of their own. */
   @Test
   @Tag("slow")
-  void equalsTheGeneralSolverOnHundredsOfUnseenInstances() {
+  void equals_the_general_solver_on_hundreds_of_unseen_instances() {
     equalsGeneralSolver(GeneralSolverOracleTest::unseen, LongStream.range(1_000, 1_400));
   }
 

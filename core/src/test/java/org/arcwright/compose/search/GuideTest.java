@@ -60,7 +60,7 @@ class GuideTest {
 
   /** Lagrangian relaxation: what is charged is given back for as many as may come. */
   @Test
-  void isABoundWhateverTheTollsAre() {
+  void is_a_bound_whatever_the_tolls_are() {
     SoftAssertions softly = new SoftAssertions();
     for (long seed = 0; seed < 150; seed++) {
       Instance instance = Instances.tiny(seed);
@@ -83,7 +83,7 @@ class GuideTest {
 
   /** So high a toll leaves only what does not pay it; and here nothing could come twice. */
   @Test
-  void isThePriceOfTheBestThatSharesNothingIfTheTollIsHigh() {
+  void is_the_price_of_the_best_that_shares_nothing_if_the_toll_is_high() {
     SoftAssertions softly = new SoftAssertions();
     int found = 0;
     for (Instance instance : Relaxable.once()) {
@@ -103,7 +103,7 @@ class GuideTest {
 
   /** Two exercises of the first phase are tracked, and one that both phases can use. */
   @Test
-  void whatCanNoLongerComeIsNotGivenBack() {
+  void what_can_no_longer_come_is_not_given_back() {
     Model model =
         Models.of(
             Models.hour(
@@ -147,7 +147,7 @@ class GuideTest {
 
   /** The same as the bound without agendas. */
   @Test
-  void withoutTollsIsTheFreeBound() {
+  void without_tolls_is_the_free_bound() {
     for (Instance instance : Relaxable.once()) {
       Optional<Best> best = Enumerated.best(instance);
       if (best.isPresent()) {

@@ -11,7 +11,7 @@ class LabelsTest {
 
   /** Each part of a state at its largest (see the limits of {@link Instance}), the others at 0. */
   @Test
-  void aStateHasRoomForTheLargestOfEachPart() {
+  void a_state_has_room_for_the_largest_of_each_part() {
     int phase = Instance.MOST_PHASES - 1;
     int cells = Instance.MOST_CELLS;
     int stretch = Instance.MOST_BITS;
@@ -36,7 +36,7 @@ class LabelsTest {
   }
 
   @Test
-  void growWithoutForgettingAnything() {
+  void grow_without_forgetting_anything() {
     for (int i = 0; i < 1000; i++) {
       int label = labels.add(i - 1, i, i, i, i, i);
       labels.products[label] = i;
@@ -70,7 +70,7 @@ class LabelsTest {
   }
 
   @Test
-  void aNewLabelIsNotDroppedThoughOneInItsPlaceWas() {
+  void a_new_label_is_not_dropped_though_one_in_its_place_was() {
     labels.dropped[add(1)] = true;
     labels.removeLast();
     assertThat(labels.dropped[add(2)]).isFalse();
@@ -78,7 +78,7 @@ class LabelsTest {
   }
 
   @Test
-  void aPathHoldsWhatStandsOnItAndNothingElse() {
+  void a_path_holds_what_stands_on_it_and_nothing_else() {
     int start = labels.add(-1, Labels.START, 0, 0, 0, 0);
     int first = labels.add(start, 7, 1, 0, 0, 0);
     int aside = labels.add(start, 8, 1, 0, 0, 0);

@@ -32,7 +32,7 @@ class ListenerTest {
   }
 
   @Test
-  void boundsRiseAndIncumbentsFallUntilTheyMeet() {
+  void bounds_rise_and_incumbents_fall_until_they_meet() {
     for (long seed = 0; seed < 5; seed++) {
       Instance instance = Instances.of(100, 180, seed);
       Ear ear = new Ear();
@@ -47,7 +47,7 @@ class ListenerTest {
 
   /** The outline's bound, and that of the finer guide, which takes longer to make. */
   @Test
-  void aBoundIsHeardAsSoonAsThereIsOne() {
+  void a_bound_is_heard_as_soon_as_there_is_one() {
     for (long seed = 0; seed < 4; seed++) {
       Instance instance = Instances.of(150, 180, seed);
       Ear ear = new Ear();
@@ -62,7 +62,7 @@ class ListenerTest {
   }
 
   @Test
-  void everyIncumbentFits() {
+  void every_incumbent_fits() {
     for (long seed = 0; seed < 200; seed++) {
       Instance instance = Instances.tiny(seed);
       Ear ear = new Ear();
@@ -76,7 +76,7 @@ class ListenerTest {
   }
 
   @Test
-  void hearsOfNothingThatDoesNotFit() {
+  void hears_of_nothing_that_does_not_fit() {
     for (long seed = 0; seed < 200; seed++) {
       Instance instance = Instances.tiny(seed);
       Ear ear = new Ear();
@@ -87,7 +87,7 @@ class ListenerTest {
   }
 
   @Test
-  void whatItThrowsReachesTheCaller() {
+  void what_it_throws_reaches_the_caller() {
     Listener torn =
         new Listener() {
           @Override

@@ -24,7 +24,7 @@ class NeighboursTest {
   }
 
   @Test
-  void barWhatARuleBars() {
+  void bar_what_a_rule_bars() {
     for (long seed = 0; seed < 50; seed++) {
       List<Apart> rules = rules(seed);
       Neighbours neighbours = Neighbours.of(rules, numbers, CANDIDATES);
@@ -45,7 +45,7 @@ class NeighboursTest {
 
   /** So that a label may take the place of another; see {@link Dominance}. */
   @Test
-  void oneIsWithinAnotherIfItBarsNobodyElseNorDoesAfterABreak() {
+  void one_is_within_another_if_it_bars_nobody_else_nor_does_after_a_break() {
     for (long seed = 0; seed < 50; seed++) {
       List<Apart> rules = rules(seed);
       Neighbours neighbours = Neighbours.of(rules, numbers, CANDIDATES);
@@ -65,7 +65,7 @@ class NeighboursTest {
   }
 
   @Test
-  void beforeTheFirstExerciseNobodyIsBarred() {
+  void before_the_first_exercise_nobody_is_barred() {
     Neighbours neighbours = Neighbours.of(rules(3), numbers, CANDIDATES);
     for (int b = 0; b < CANDIDATES; b++) {
       assertThat(neighbours.mayFollow(0, neighbours.place(b))).isTrue();
@@ -75,7 +75,7 @@ class NeighboursTest {
 
   /** Peers are those alike in all rules: the fewer places and wakes, the more peers. */
   @Test
-  void candidatesAlikeInAllRulesShareAPlaceAndAWake() {
+  void candidates_alike_in_all_rules_share_a_place_and_a_wake() {
     Apart rule = new Apart("rule", Set.of("c1", "c2"), Set.of("c2", "c3", "nobody"), true);
     Neighbours neighbours = Neighbours.of(List.of(rule), numbers, CANDIDATES);
     assertThat(wakes(neighbours)).containsExactly(0, 1, 1, 0, 0, 0, 0);

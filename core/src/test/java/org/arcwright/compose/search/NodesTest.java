@@ -27,7 +27,7 @@ class NodesTest {
    * beginning, at 500 times and with or without a meal: 16 exercises are 24,015,000 nodes.
    */
   @Test
-  void cellsOfAPhaseAreToldApartUpTo24MillionNodes() {
+  void cells_of_a_phase_are_told_apart_up_to24_million_nodes() {
     assertThat(new Nodes(Models.of(large(15)), true).exact).isTrue();
     assertThat(new Nodes(Models.of(large(16)), true).exact).isFalse();
     assertThat(new Nodes(Models.of(large(15)), false).exact).isFalse();
@@ -49,7 +49,7 @@ class NodesTest {
 
   /** Coarse nodes forget a phase's minutes, and how many exercises it has over the fewest. */
   @Test
-  void coarseOnesAreAsGoodWhereThereIsNothingToForget() {
+  void coarse_ones_are_as_good_where_there_is_nothing_to_forget() {
     int found = 0;
     for (Instance instance : Relaxable.once()) {
       Instance plain = shortest(Relaxable.plain(instance));
@@ -92,7 +92,7 @@ class NodesTest {
 
   /** The start, the end of the one exercise, and of a break after it. */
   @Test
-  void oneBreakDoesNotFollowAnother() {
+  void one_break_does_not_follow_another() {
     Instance instance =
         Models.hour(Models.phase("any", 1))
             .breakMinutes(10)
@@ -106,7 +106,7 @@ class NodesTest {
    * both: the first can end after ten minutes, and no later.
    */
   @Test
-  void aPhaseEndsInTimeForThoseAfterIt() {
+  void a_phase_ends_in_time_for_those_after_it() {
     for (Phase second :
         List.of(
             new Phase("b", Set.of("b"), new Bounds(1, 3), new Bounds(30, 60), 0, List.of()),
@@ -139,7 +139,7 @@ class NodesTest {
 
   /** Four of twenty minutes are more than an hour. */
   @Test
-  void tooManyExercisesForAPhaseAreToldWithoutASearch() {
+  void too_many_exercises_for_a_phase_are_told_without_a_search() {
     Candidate candidate = Models.candidate("only", "any", 0, 20);
     for (int fewest = 3; fewest <= 4; fewest++) {
       Phase phase =
@@ -153,7 +153,7 @@ class NodesTest {
 
   /** The dear one is pinned, and the bound knows that no break takes its place. */
   @Test
-  void aPinnedStartIsNoPlaceForABreak() {
+  void a_pinned_start_is_no_place_for_a_break() {
     Phase two = new Phase("any", Set.of("any"), new Bounds(2, 3), new Bounds(0, 60), 0, List.of());
     Instance instance =
         Models.hour(two)
@@ -176,7 +176,7 @@ class NodesTest {
 
   /** A limit is asked in time only if every part of the work counts its steps. */
   @Test
-  void allPassesCountTheirSteps() {
+  void all_passes_count_their_steps() {
     Model model = Models.of(Instances.of(60, 180, 0));
     Work work = Models.work();
     Nodes nodes = new Nodes(model, true);

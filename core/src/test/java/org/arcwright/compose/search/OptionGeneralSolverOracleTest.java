@@ -23,19 +23,19 @@ class OptionGeneralSolverOracleTest {
 
   /** Seeds that the general solver proves in less than a second. */
   @Test
-  void equalsTheGeneralSolverOnMiddlingInstances() {
+  void equals_the_general_solver_on_middling_instances() {
     equalsGeneralSolver(Instances::middling, LongStream.of(1, 2, 6, 7, 9, 13));
   }
 
   @Test
   @Tag("slow")
-  void equalsTheGeneralSolverOnManyMiddlingInstances() {
+  void equals_the_general_solver_on_many_middling_instances() {
     equalsGeneralSolver(Instances::middling, LongStream.range(60, 120));
   }
 
   @Test
   @Tag("slow")
-  void equalsTheGeneralSolverOnManyMiddlingInstancesWithRules() {
+  void equals_the_general_solver_on_many_middling_instances_with_rules() {
     equalsGeneralSolver(
         seed -> Instances.ruled(Instances.middling(seed), seed), LongStream.range(60, 120));
   }

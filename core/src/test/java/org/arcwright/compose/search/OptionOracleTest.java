@@ -25,30 +25,30 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** The options against enumeration and the checker. */
 class OptionOracleTest {
   @Test
-  void equalsEnumerationOnTinyInstances() {
+  void equals_enumeration_on_tiny_instances() {
     equalsEnumeration(Instances::tiny, LongStream.range(0, 100));
   }
 
   @Test
-  void equalsEnumerationOnTinyInstancesWithRules() {
+  void equals_enumeration_on_tiny_instances_with_rules() {
     equalsEnumeration(OptionOracleTest::tinyRuled, LongStream.range(0, 100));
   }
 
   @Test
   @Tag("slow")
-  void equalsEnumerationOnManyTinyInstances() {
+  void equals_enumeration_on_many_tiny_instances() {
     equalsEnumeration(Instances::tiny, LongStream.range(100, 2_000));
   }
 
   @Test
   @Tag("slow")
-  void equalsEnumerationOnManyTinyInstancesWithRules() {
+  void equals_enumeration_on_many_tiny_instances_with_rules() {
     equalsEnumeration(OptionOracleTest::tinyRuled, LongStream.range(100, 2_000));
   }
 
   @ParameterizedTest
   @CsvSource({"60, 90", "60, 180", "150, 180", "60, 240"})
-  void optionsOfLikelyWorkshopsKeepTheRule(int candidates, int cap) {
+  void options_of_likely_workshops_keep_the_rule(int candidates, int cap) {
     SoftAssertions softly = new SoftAssertions();
     for (long seed = 0; seed < 3; seed++) {
       OptionRule rule = OptionPasses.rule(seed, 5);
@@ -61,7 +61,7 @@ class OptionOracleTest {
   }
 
   @Test
-  void aLimitEndsTheSearchWithTheOptionsProvenSoFar() {
+  void a_limit_ends_the_search_with_the_options_proven_so_far() {
     Instance instance = Instances.of(150, 180, 4);
     OptionRule rule = new OptionRule(5, 50, 25);
     OptionList all = OptionSearch.solve(instance, rule, Models.AMPLE);

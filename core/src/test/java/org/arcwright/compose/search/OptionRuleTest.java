@@ -12,7 +12,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class OptionRuleTest {
   @ParameterizedTest
   @CsvSource({"1, 0, 0", "9, 99, 1000"})
-  void bothEndsOfEachRangeAreRight(int count, int share, int within) {
+  void both_ends_of_each_range_are_right(int count, int share, int within) {
     assertThatCode(() -> new OptionRule(count, share, within)).doesNotThrowAnyException();
   }
 
@@ -25,7 +25,7 @@ class OptionRuleTest {
     "5, 50, -1, within",
     "5, 50, 1001, within"
   })
-  void beyondThemIsRefusedByName(int count, int share, int within, String field) {
+  void beyond_them_is_refused_by_name(int count, int share, int within, String field) {
     assertThatThrownBy(() -> new OptionRule(count, share, within))
         .isInstanceOf(InvalidValueException.class)
         .hasMessageContaining(field)
@@ -34,13 +34,13 @@ class OptionRuleTest {
 
   @ParameterizedTest
   @CsvSource({"50, 4, 2", "50, 5, 2", "99, 100, 99", "0, 7, 0", "67, 3, 2"})
-  void theShareIsRoundedDown(int share, int exercises, int most) {
+  void the_share_is_rounded_down(int share, int exercises, int most) {
     assertThat(new OptionRule(5, share, 25).mostShared(exercises)).isEqualTo(most);
   }
 
   @ParameterizedTest
   @CsvSource({"25, 100, 125", "25, 7, 8", "0, 100, 100", "1000, 3, 33", "25, 0, 0"})
-  void theCeilingIsSoMuchOverTheBestRoundedDown(int within, long best, long ceiling) {
+  void the_ceiling_is_so_much_over_the_best_rounded_down(int within, long best, long ceiling) {
     assertThat(new OptionRule(5, 50, within).ceiling(best)).isEqualTo(ceiling);
   }
 }

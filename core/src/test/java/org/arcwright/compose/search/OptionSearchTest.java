@@ -21,7 +21,7 @@ class OptionSearchTest {
   private static final OptionRule FIVE = new OptionRule(5, 50, 25);
 
   @Test
-  void theFirstOptionIsTheBestAndTakesNoLonger() {
+  void the_first_option_is_the_best_and_takes_no_longer() {
     Instance instance = Instances.of(60, 120, 4);
     OptionList options = OptionSearch.solve(instance, new OptionRule(1, 50, 25), Models.AMPLE);
     Solution best = Search.solve(instance, Models.AMPLE);
@@ -32,7 +32,7 @@ class OptionSearchTest {
   }
 
   @Test
-  void whereNothingFitsThereIsNothingLeft() {
+  void where_nothing_fits_there_is_nothing_left() {
     Phase two = new Phase("any", Set.of("any"), new Bounds(2, 2), new Bounds(0, 60), 0, List.of());
     Instance instance =
         Models.hour(two).candidates(List.of(Models.candidate("only", "any", 0))).build();
@@ -44,7 +44,7 @@ class OptionSearchTest {
 
   /** Each further one comes in its turn or not at all, and no more is said than is proven. */
   @Test
-  void whereverALimitEndsItTheOptionsProvenSoFarAreThere() {
+  void wherever_a_limit_ends_it_the_options_proven_so_far_are_there() {
     Instance instance = Instances.of(60, 90, 1);
     OptionList all = OptionSearch.solve(instance, FIVE, Models.AMPLE);
     List<Integer> seen = new ArrayList<>();
@@ -66,7 +66,7 @@ class OptionSearchTest {
   /** What comes next costs too much; how much is looked for no longer than all took before. */
   @ParameterizedTest
   @ValueSource(longs = {0, 1, 2, 3})
-  void theNextIsToldIfItIsSoonFound(long seed) {
+  void the_next_is_told_if_it_is_soon_found(long seed) {
     Instance instance = Instances.of(60, 180, seed);
     OptionRule rule = new OptionRule(5, 0, 5);
     OptionList options = OptionSearch.solve(instance, rule, Models.AMPLE);
@@ -86,7 +86,7 @@ class OptionSearchTest {
   }
 
   @Test
-  void theNextIsCalledCheapestOnlyIfThatIsProven() {
+  void the_next_is_called_cheapest_only_if_that_is_proven() {
     List<Status> said = new ArrayList<>();
     for (long seed = 0; seed < 4; seed++) {
       OptionRule rule = new OptionRule(5, 0, 5);

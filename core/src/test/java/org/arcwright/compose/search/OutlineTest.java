@@ -18,7 +18,7 @@ class OutlineTest {
       Relaxable.often().stream().map(Relaxable::plain).toList();
 
   @Test
-  void isThePriceOfTheBestWhereThereIsNothingToForget() {
+  void is_the_price_of_the_best_where_there_is_nothing_to_forget() {
     SoftAssertions softly = new SoftAssertions();
     for (Instance instance : ONCE) {
       Model model = Models.of(instance);
@@ -31,7 +31,7 @@ class OutlineTest {
   }
 
   @Test
-  void isTheCostOfTheBestWhereAnExerciseMayComeTwice() {
+  void is_the_cost_of_the_best_where_an_exercise_may_come_twice() {
     SoftAssertions softly = new SoftAssertions();
     for (Instance instance : OFTEN) {
       Model model = Models.of(instance);
@@ -48,7 +48,7 @@ class OutlineTest {
    * its start, one after each item, and one at the beginning of each further phase.
    */
   @Test
-  void leavesNothingBesideTheBestAgendaUnderTheTightestCeiling() {
+  void leaves_nothing_beside_the_best_agenda_under_the_tightest_ceiling() {
     SoftAssertions softly = new SoftAssertions();
     for (Instance instance : ONCE) {
       Optional<Best> best = Enumerated.best(instance);
@@ -65,7 +65,7 @@ class OutlineTest {
   }
 
   @Test
-  void leavesMoreTheHigherTheCeiling() {
+  void leaves_more_the_higher_the_ceiling() {
     for (Instance instance : OFTEN) {
       Outline outline = outline(Models.of(instance));
       long[] less = outline.reach(outline.root() + 1).stretches;

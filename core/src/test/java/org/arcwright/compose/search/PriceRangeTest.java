@@ -33,12 +33,12 @@ class PriceRangeTest {
 
   @ParameterizedTest
   @MethodSource("largeWeights")
-  void anyLargeWeightMayOverflow(Weights weights) {
+  void any_large_weight_may_overflow(Weights weights) {
     assertThat(PriceRange.mayOverflow(hour(0, 0).weights(weights).build())).isTrue();
   }
 
   @Test
-  void aLargeCostOrLengthCostMayOverflow() {
+  void a_large_cost_or_length_cost_may_overflow() {
     assertThat(PriceRange.mayOverflow(hour(LARGE, 0).build())).isTrue();
     assertThat(PriceRange.mayOverflow(hour(0, LARGE).build())).isTrue();
     assertThat(PriceRange.mayOverflow(hour(LARGE / 5, LARGE / 5).build())).isTrue();
@@ -46,14 +46,14 @@ class PriceRangeTest {
 
   /** Each by itself is just small enough; the day has 60 minutes in 6 cells. */
   @Test
-  void pricesAddUp() {
+  void prices_add_up() {
     Weights weights = new Weights(9, 0, 0, 0, 0, 80_000, 0);
     assertThat(PriceRange.mayOverflow(hour(0, 0).weights(weights).build())).isFalse();
     assertThat(PriceRange.mayOverflow(hour(0, 0).weights(weights).cap(120).build())).isTrue();
   }
 
   @Test
-  void noPriceOrAUsualOneMayNot() {
+  void no_price_or_a_usual_one_may_not() {
     assertThat(PriceRange.mayOverflow(hour(0, 0).build())).isFalse();
     assertThat(PriceRange.mayOverflow(hour(40, 8).build())).isFalse();
     for (long seed = 0; seed < 100; seed++) {
@@ -63,7 +63,7 @@ class PriceRangeTest {
 
   /** With the tie below it, a cost of so many points has no room in a number. */
   @Test
-  void pricesTooLargeToAddUpAreRefusedAndNotCalledInfeasible() {
+  void prices_too_large_to_add_up_are_refused_and_not_called_infeasible() {
     Instance instance = hour(100 * LARGE, 0).build();
     assertThat(Search.solve(instance.freeOfCharge(), Models.AMPLE).status())
         .isEqualTo(Status.OPTIMAL);

@@ -13,7 +13,7 @@ import org.junit.jupiter.api.Test;
 /** The price of each move, against every candidate that makes it. */
 class PricesTest {
   @Test
-  void aMoveCostsWhatItsCheapestCandidateDoes() {
+  void a_move_costs_what_its_cheapest_candidate_does() {
     for (long seed = 0; seed < 200; seed++) {
       ModelBuilder.build(Instances.tiny(seed), Models.work())
           .ifPresent(model -> equalsTheCheapest(model, new Prices(model)));
@@ -21,7 +21,7 @@ class PricesTest {
   }
 
   @Test
-  void tollsAreChargedBesideTheCost() {
+  void tolls_are_charged_beside_the_cost() {
     for (long seed = 0; seed < 200; seed++) {
       SplittableRandom random = new SplittableRandom(seed);
       ModelBuilder.build(Instances.tiny(seed), Models.work())
@@ -68,7 +68,7 @@ class PricesTest {
 
   /** The bound asks for nothing else, and for each length from the cheapest on. */
   @Test
-  void aRowHoldsTheMovesThatNoCheaperOneBeforeThemReplaces() {
+  void a_row_holds_the_moves_that_no_cheaper_one_before_them_replaces() {
     for (long seed = 0; seed < 200; seed++) {
       Instance instance = Instances.tiny(seed);
       ModelBuilder.build(instance, Models.work()).ifPresent(PricesTest::holdsWhatIsWorthIt);

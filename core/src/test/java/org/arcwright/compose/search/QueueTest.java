@@ -14,7 +14,7 @@ class QueueTest {
   private final Queue queue = new Queue(labels);
 
   @Test
-  void theLeastEstimateComesFirstAndOfEqualOnesTheLatest() {
+  void the_least_estimate_comes_first_and_of_equal_ones_the_latest() {
     SplittableRandom random = new SplittableRandom(1);
     List<Integer> expected = new ArrayList<>();
     for (int i = 0; i < 1000; i++) {
@@ -29,7 +29,7 @@ class QueueTest {
   }
 
   @Test
-  void takesMoreWhileItIsEmptied() {
+  void takes_more_while_it_is_emptied() {
     SplittableRandom random = new SplittableRandom(2);
     List<Integer> inside = new ArrayList<>();
     for (int i = 0; i < 2000; i++) {
@@ -48,7 +48,7 @@ class QueueTest {
   }
 
   @Test
-  void isEmptyOnceCleared() {
+  void is_empty_once_cleared() {
     queue.add(labels.add(-1, Labels.START, 0, 0, 0, 0));
     queue.clear();
     assertThat(queue.isEmpty()).isTrue();

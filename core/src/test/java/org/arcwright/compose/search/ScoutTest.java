@@ -20,7 +20,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class ScoutTest {
   @ParameterizedTest
   @CsvSource({"60, 90", "150, 180", "1000, 180", "150, 480"})
-  void isFoundForEveryLikelyWorkshop(int candidates, int cap) {
+  void is_found_for_every_likely_workshop(int candidates, int cap) {
     SoftAssertions softly = new SoftAssertions();
     for (long seed = 0; seed < 20; seed++) {
       Instance instance = Instances.of(candidates, cap, seed);
@@ -33,14 +33,14 @@ class ScoutTest {
 
   @ParameterizedTest
   @CsvSource({"150, 180", "1000, 180", "150, 480"})
-  void isMostlyFoundWithThreeWishesAndAPin(int candidates, int cap) {
+  void is_mostly_found_with_three_wishes_and_a_pin(int candidates, int cap) {
     assertThat(found(seed -> Instances.wished(candidates, cap, seed), 20)).isGreaterThan(15);
   }
 
   /** It is only a beginning, but one to be shown: on the average not twice as dear as the best. */
   @ParameterizedTest
   @CsvSource({"60, 90", "150, 180", "1000, 180", "150, 480"})
-  void isNotTwiceAsDearAsTheBest(int candidates, int cap) {
+  void is_not_twice_as_dear_as_the_best(int candidates, int cap) {
     long dear = 0;
     long best = 0;
     for (long seed = 0; seed < 9; seed++) {
@@ -53,7 +53,7 @@ class ScoutTest {
 
   /** Meals, pins, wishes, odd bounds, and in every second one rules of its own. */
   @Test
-  void fitsWhateverIsAsked() {
+  void fits_whatever_is_asked() {
     assertThat(found(Instances::tiny, 500)).isGreaterThan(100);
     assertThat(found(seed -> Instances.ruled(Instances.tiny(seed), seed), 500)).isGreaterThan(100);
     assertThat(found(Instances::demanding, 300)).isGreaterThan(75);
@@ -89,7 +89,7 @@ class ScoutTest {
 
   /** Half a day, in steps, which are the same on every machine. */
   @Test
-  void isHeardInTheFirstTenthOfTheWayToTheProof() {
+  void is_heard_in_the_first_tenth_of_the_way_to_the_proof() {
     for (long seed = 0; seed < 9; seed++) {
       Instance instance = Instances.of(150, 180, seed);
       AtomicLong steps = new AtomicLong();
@@ -113,7 +113,7 @@ class ScoutTest {
 
   /** The answer to a budget that ends while the first bound is worked out. */
   @Test
-  void isTheAnswerWhenTheLimitEndsBeforeAnyBound() {
+  void is_the_answer_when_the_limit_ends_before_any_bound() {
     Instance instance = Instances.of(150, 480, 1);
     Solution solution = Search.solve(instance, Limit.labels(2000));
     SoftAssertions softly = new SoftAssertions();
@@ -126,7 +126,7 @@ class ScoutTest {
 
   /** A break as long as the meal could be read as either, at another cost. */
   @Test
-  void isNotLookedForWhereABreakCouldBeAMeal() {
+  void is_not_looked_for_where_a_break_could_be_a_meal() {
     long seed =
         LongStream.range(0, 2000)
             .filter(

@@ -17,37 +17,37 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** The search against enumeration and the checker. */
 class SearchOracleTest {
   @Test
-  void equalsEnumerationOnTinyInstances() {
+  void equals_enumeration_on_tiny_instances() {
     equalsEnumeration(Instances::tiny, LongStream.range(0, 500));
   }
 
   @Test
-  void equalsEnumerationOnTinyInstancesWithRules() {
+  void equals_enumeration_on_tiny_instances_with_rules() {
     equalsEnumeration(SearchOracleTest::tinyRuled, LongStream.range(0, 500));
   }
 
   /** Seeds that a search got wrong once. */
   @ParameterizedTest
   @ValueSource(longs = {263, 555, 1184, 1688, 1966})
-  void equalsEnumerationWhereItOnceDidNot(long seed) {
+  void equals_enumeration_where_it_once_did_not(long seed) {
     equalsEnumeration(Instances::tiny, LongStream.of(seed));
   }
 
   @Test
   @Tag("slow")
-  void equalsEnumerationOnManyTinyInstances() {
+  void equals_enumeration_on_many_tiny_instances() {
     equalsEnumeration(Instances::tiny, LongStream.range(500, 10_000));
   }
 
   @Test
   @Tag("slow")
-  void equalsEnumerationOnManyTinyInstancesWithRules() {
+  void equals_enumeration_on_many_tiny_instances_with_rules() {
     equalsEnumeration(SearchOracleTest::tinyRuled, LongStream.range(500, 10_000));
   }
 
   @ParameterizedTest
   @CsvSource({"60, 90", "60, 180", "200, 180", "1000, 240"})
-  void likelyWorkshopsPassTheChecker(int candidates, int cap) {
+  void likely_workshops_pass_the_checker(int candidates, int cap) {
     SoftAssertions softly = new SoftAssertions();
     for (long seed = 0; seed < 3; seed++) {
       for (Instance instance :

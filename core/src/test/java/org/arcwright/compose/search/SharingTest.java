@@ -69,14 +69,14 @@ class SharingTest {
   }
 
   @Test
-  void oneTooManyOfAnAgendaOrARuleIsNoticed() {
+  void one_too_many_of_an_agenda_or_a_rule_is_noticed() {
     for (List<Integer> path : paths()) {
       assertThat(sharing.over(counts(path))).describedAs("%s", path).isEqualTo(over(path));
     }
   }
 
   @Test
-  void whatIsLeftOfAnAgendaIsWhatMayComeLessWhatCame() {
+  void what_is_left_of_an_agenda_is_what_may_come_less_what_came() {
     for (List<Integer> path : paths()) {
       for (int i = 0; i < sharing.agendas() && !over(path); i++) {
         assertThat(sharing.left(counts(path), i))
@@ -89,7 +89,7 @@ class SharingTest {
 
   /** So that labels which differ in nothing that may still come up are told apart no more. */
   @Test
-  void nothingIsLeftThatTheRestOfTheArcCannotBring() {
+  void nothing_is_left_that_the_rest_of_the_arc_cannot_bring() {
     for (List<Integer> path : paths()) {
       if (!over(path)) {
         for (int i = 0; i < sharing.agendas(); i++) {
@@ -106,7 +106,7 @@ class SharingTest {
 
   /** One path counts no more than another if it did so nowhere, in no agenda and by no rule. */
   @Test
-  void pathsAreComparedInEveryCount() {
+  void paths_are_compared_in_every_count() {
     List<List<Integer>> paths = paths().stream().filter(path -> !over(path)).limit(60).toList();
     for (List<Integer> one : paths) {
       for (List<Integer> other : paths) {
@@ -122,7 +122,7 @@ class SharingTest {
   }
 
   @Test
-  void onlyWhatAnAgendaHoldsIsShared() {
+  void only_what_an_agenda_holds_is_shared() {
     for (int candidate = 0; candidate < ALL; candidate++) {
       boolean any = false;
       for (int i = 0; i < sharing.agendas(); i++) {
@@ -134,7 +134,7 @@ class SharingTest {
   }
 
   @Test
-  void withoutLimitsAnyNumberMayCome() {
+  void without_limits_any_number_may_come() {
     Sharing unlimited = sharing.unlimited();
     long counts = unlimited.start();
     for (int candidate = 0; candidate < ALL; candidate++) {
@@ -146,7 +146,7 @@ class SharingTest {
 
   /** Three bits and a guard for a count up to seven; here are two rules beside the agendas. */
   @Test
-  void fitsWhileAllCountsHaveRoomSideBySide() {
+  void fits_while_all_counts_have_room_side_by_side() {
     assertThat(Sharing.fits(model, Collections.nCopies(14, 7))).isTrue();
     assertThat(Sharing.fits(model, Collections.nCopies(15, 7))).isFalse();
     assertThat(Sharing.fits(model, Collections.nCopies(14, 8))).isFalse();

@@ -17,7 +17,7 @@ class StoppedSearchTest {
   private static final int LATE = 4500;
 
   @Test
-  void theBestSoFarFitsAndTheBoundHolds() {
+  void the_best_so_far_fits_and_the_bound_holds() {
     SoftAssertions softly = new SoftAssertions();
     Instance instance = Instances.of(60, 180, 0);
     Solution best = Search.solve(instance, Models.AMPLE);
@@ -43,7 +43,7 @@ class StoppedSearchTest {
 
   /** A first agenda is soon there, and the bound has risen a good part of the way to it. */
   @Test
-  void anAgendaAndABoundAreThereLongBeforeTheProof() {
+  void an_agenda_and_a_bound_are_there_long_before_the_proof() {
     Instance instance = Instances.of(150, 480, 2);
     Solution best = Search.solve(instance, Models.AMPLE);
     Solution some = Search.solve(instance, Limit.labels(best.labels() / 2));
@@ -54,7 +54,7 @@ class StoppedSearchTest {
 
   /** That prices are too large to tell apart would take a second search to know. */
   @Test
-  void nothingIsCalledInfeasibleUnlessThatIsCertain() {
+  void nothing_is_called_infeasible_unless_that_is_certain() {
     Instance instance =
         Models.hour(Models.phase("any", 1))
             .candidates(List.of(Models.candidate("only", "any", 100_000_000)))

@@ -23,7 +23,7 @@ class TrackedTest {
                   .build()));
 
   @Test
-  void eachHasABitOfItsOwnOnceItIsTracked() {
+  void each_has_a_bit_of_its_own_once_it_is_tracked() {
     assertThat(tracked.bit(5)).isZero();
     assertThat(tracked.add(5)).isTrue();
     assertThat(tracked.add(9)).isTrue();
@@ -36,7 +36,7 @@ class TrackedTest {
 
   /** Who used what no later phase can use loses nothing by it. */
   @Test
-  void whatNoPhaseAheadCanUseIsForgotten() {
+  void what_no_phase_ahead_can_use_is_forgotten() {
     tracked.add(5);
     tracked.add(FIRST);
     assertThat(tracked.ahead(0)).isEqualTo(0b11);
@@ -44,7 +44,7 @@ class TrackedTest {
   }
 
   @Test
-  void thereIsRoomForSixtyFour() {
+  void there_is_room_for_sixty_four() {
     for (int i = 0; i < 64; i++) {
       assertThat(tracked.add(i)).isTrue();
     }

@@ -13,14 +13,14 @@ class WishesTest {
   /** Three includes that meet in one phase: a bound that leaves one of them out is far too low. */
   @ParameterizedTest
   @ValueSource(longs = {30, 53})
-  void threeInOnePhaseTakeNoMoreThanTwentyTimesTheSteps(long seed) {
+  void three_in_one_phase_take_no_more_than_twenty_times_the_steps(long seed) {
     long plain = steps(Instances.of(1000, 180, seed));
     assertThat(steps(Instances.wished(1000, 180, seed))).isLessThan(20 * plain);
   }
 
   @ParameterizedTest
   @ValueSource(ints = {150, 1000})
-  void threeAndAPinMostlyTakeNoMoreThanFiveTimesTheSteps(int candidates) {
+  void three_and_a_pin_mostly_take_no_more_than_five_times_the_steps(int candidates) {
     long few =
         LongStream.range(0, 20)
             .filter(

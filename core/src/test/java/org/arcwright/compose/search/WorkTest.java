@@ -15,7 +15,7 @@ class WorkTest {
 
   /** A small search ends at a small limit, and a large one within a blink of a large limit. */
   @Test
-  void asksOftenAtFirstAndNeverMoreThanAFewThousandStepsApart() {
+  void asks_often_at_first_and_never_more_than_a_few_thousand_steps_apart() {
     Work work = new Work(this::never);
     step(work, MANY);
     assertThat(asked).startsWith(1L);
@@ -27,13 +27,13 @@ class WorkTest {
 
   /** To ask may mean to read a clock. */
   @Test
-  void asksSeldomEnoughToCostNothing() {
+  void asks_seldom_enough_to_cost_nothing() {
     step(new Work(this::never), MANY);
     assertThat(asked).hasSizeLessThan(MANY / 500);
   }
 
   @Test
-  void countsEveryStep() {
+  void counts_every_step() {
     Work work = new Work(Limit.NONE);
     work.add(3);
     work.add(4000);
@@ -42,7 +42,7 @@ class WorkTest {
   }
 
   @Test
-  void stopsOnceTheLimitSaysSo() {
+  void stops_once_the_limit_says_so() {
     Work work = new Work(Limit.labels(7));
     assertThatThrownBy(() -> step(work, MANY)).isInstanceOf(Work.Stopped.class);
     assertThat(work.done()).isBetween(7L, 14L);
@@ -50,14 +50,14 @@ class WorkTest {
   }
 
   @Test
-  void aLimitOfLabelsIsReachedWithTheLastOfThem() {
+  void a_limit_of_labels_is_reached_with_the_last_of_them() {
     assertThat(Limit.labels(7).reached(6)).isFalse();
     assertThat(Limit.labels(7).reached(7)).isTrue();
     assertThat(Limit.labels(7).reached(8)).isTrue();
   }
 
   @Test
-  void pausesAfterTheAllowanceToTheStepAndThenGoesOn() {
+  void pauses_after_the_allowance_to_the_step_and_then_goes_on() {
     Work work = new Work(Limit.NONE);
     step(work, 5000);
     work.allow(10);
@@ -68,7 +68,7 @@ class WorkTest {
   }
 
   @Test
-  void anAllowanceTakenBackDoesNotPause() {
+  void an_allowance_taken_back_does_not_pause() {
     Work work = new Work(Limit.NONE);
     step(work, 5000);
     work.allow(10);
@@ -78,7 +78,7 @@ class WorkTest {
   }
 
   @Test
-  void theLargestAllowanceOfAllIsNoneToWorryAbout() {
+  void the_largest_allowance_of_all_is_none_to_worry_about() {
     Work work = new Work(Limit.NONE);
     step(work, 5000);
     work.allow(Long.MAX_VALUE - 1);
@@ -87,7 +87,7 @@ class WorkTest {
   }
 
   @Test
-  void theLimitComesBeforeAPause() {
+  void the_limit_comes_before_a_pause() {
     Work work = new Work(labels -> labels >= 10);
     work.allow(10);
     assertThatThrownBy(() -> step(work, MANY)).isInstanceOf(Work.Stopped.class);
