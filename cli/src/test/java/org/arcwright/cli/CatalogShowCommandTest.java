@@ -128,7 +128,8 @@ class CatalogShowCommandTest {
     assertThat(run.code()).isEqualTo(Exit.DONE);
     assertThat(run.out())
         .startsWith("Choose a direction\n")
-        .contains("1. Arrive: 1–2 of kind icebreaker", "exercises for it");
+        .contains(
+            "1. Arrive: 1–2 of kind icebreaker", "exercises for it. Its name in a brief: open.");
   }
 
   @Test

@@ -9,12 +9,14 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.arcwright.brief.Group.Acquaintance;
 import org.arcwright.catalog.Catalog;
 import org.arcwright.catalog.Exercise;
 import org.arcwright.catalog.Goal;
 import org.arcwright.catalog.Mode;
+import org.arcwright.catalog.Phase;
 import org.arcwright.catalog.Tool;
 
 /**
@@ -289,6 +291,21 @@ public final class Oddities {
           longest.length().toMinutes(),
           "much-of-ones-own",
           "your own items take more than half of the time; little is left to work together");
+    }
+    for (int i = 0; i < brief.ownItems().size(); i++) {
+      OwnItem item = brief.ownItems().get(i);
+      if (item.at().isEmpty() && item.phase().isEmpty()) {
+        add(
+            "own-items[" + i + "].title",
+            item.title(),
+            "any-time",
+            "nothing says when it comes, so it may come after all is decided; add at, such as 45m,"
+                + " or phase, one of {0}",
+            catalog.goal(brief.goal()).stream()
+                .flatMap(goal -> goal.arc().stream())
+                .map(Phase::name)
+                .collect(Collectors.joining(", ")));
+      }
     }
   }
 

@@ -62,6 +62,7 @@ class BriefHintsTest {
         "cap: 4h ~ 'cap: 4h\nstart: 2027-03-05 05:30\nzone: Europe/Vienna' ~ b.yaml:6:8: start, 05:30: that is early",
         "cap: 4h ~ 'cap: 4h\nstart: 2027-03-05 09:00\nzone: Europe/Vienna\nzones: [America/Lima, Asia/Tokyo]' ~ b.yaml:8:9: zones, America/Lima: there it would last from 03:00 to 07:00",
         "cap: 4h ~ 'cap: 4h\nown-items: [{id: talk, title: Talk, minutes: 150}]' ~ b.yaml:6:46: minutes, 150: your own items",
+        "cap: 4h ~ 'cap: 4h\nown-items: [{id: talk, title: Talk, minutes: 20}]' ~ b.yaml:6:31: title, Talk: nothing says when it comes",
         "count: 12 ~ 'count: 12, acquainted: colleagues, openness: 1}\nwishes: {include: [two-objects], used-last-time: [two-objects]}\n#' ~ b.yaml:4:20: include, two-objects: this group had it last time",
         "count: 12 ~ 'count: 900, acquainted: colleagues, openness: 1}\nwishes: {pin: [{exercise: two-objects, at: 1h}]}\n#' ~ b.yaml:4:27: exercise, two-objects: it does not work with 900 people",
       })

@@ -73,6 +73,8 @@ public final class GoalPage {
         + ShelfWords.products(phase.yields(), catalog)
         + "; the shelf has "
         + Words.count((int) fit, "exercise", "exercises")
-        + " for it.";
+        + " for it. Its name in a brief: "
+        + phase.name()
+        + ".";
   }
 }

@@ -98,6 +98,7 @@ class OddWordsTest {
             "small-buffer",
             "given-goal",
             "wrong-size",
-            "much-of-ones-own");
+            "much-of-ones-own",
+            "any-time");
   }
 }
