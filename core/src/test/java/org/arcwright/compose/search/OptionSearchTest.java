@@ -88,7 +88,7 @@ class OptionSearchTest {
   @Test
   void the_next_is_called_cheapest_only_if_that_is_proven() {
     List<Status> said = new ArrayList<>();
-    for (long seed = 0; seed < 4; seed++) {
+    for (long seed = 0; seed < 10; seed++) {
       OptionRule rule = new OptionRule(5, 0, 5);
       OptionList options = OptionSearch.solve(Instances.of(60, 180, seed), rule, Models.AMPLE);
       said.add(options.next().orElseThrow().status());
@@ -102,6 +102,6 @@ class OptionSearchTest {
         assertThat(second.cost()).isBetween(next.bound(), next.cost());
       }
     }
-    assertThat(said).contains(Status.OPTIMAL);
+    assertThat(said).contains(Status.OPTIMAL, Status.FEASIBLE);
   }
 }

@@ -10,6 +10,8 @@ import org.arcwright.compose.oracle.Instances;
 import org.arcwright.compose.search.Solution.Status;
 import org.assertj.core.api.SoftAssertions;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** What is answered when a limit ends the search, wherever it does. */
 class StoppedSearchTest {
@@ -50,6 +52,30 @@ class StoppedSearchTest {
     assertThat(some.status()).isEqualTo(Status.FEASIBLE);
     assertThat(some.bound()).isBetween(best.cost() * 3 / 4, best.cost());
     assertThat(some.cost()).isBetween(best.cost(), best.cost() * 4 / 3);
+  }
+
+  /** Where the proof is far, a second dive is worth its time: it finds what the first did not. */
+  @ParameterizedTest
+  @ValueSource(longs = {2, 4, 7})
+  void a_better_agenda_is_there_before_the_proof(long seed) {
+    Instance instance = Instances.of(150, 480, seed);
+    Model model = Models.of(instance);
+    Outline outline = Outline.of(model, Models.work());
+    LabelSetting first =
+        new LabelSetting(
+            model,
+            outline.guide(),
+            Sharing.none(model),
+            new Tracked(model),
+            Models.work(),
+            Listener.NONE);
+    first.dive(Dive.NARROW);
+
+    Solution best = Search.solve(instance, Models.AMPLE);
+    Solution some = Search.solve(instance, Limit.labels(best.labels() * 4 / 5));
+
+    assertThat(some.status()).isEqualTo(Status.FEASIBLE);
+    assertThat(some.cost()).isLessThan(model.cost(first.price()));
   }
 
   /** That prices are too large to tell apart would take a second search to know. */
