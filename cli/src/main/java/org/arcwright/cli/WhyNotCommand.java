@@ -89,7 +89,11 @@ final class WhyNotCommand implements Callable<Integer> {
   /** The line of the brief that rules the exercise out, if it is a file of its own. */
   private OptionalInt line(WhyNot answer, String id) {
     return answer instanceof WhyNot.RuledOut ruled && input.briefFile().isPresent()
-        ? BriefFormat.line(input.briefFile().get(), ruled.field(), id)
+        ? ruled
+            .leftOut()
+            .field()
+            .map(field -> BriefFormat.line(input.briefFile().get(), field, id))
+            .orElse(OptionalInt.empty())
         : OptionalInt.empty();
   }
 

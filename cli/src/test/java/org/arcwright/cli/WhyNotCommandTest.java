@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import org.arcwright.compose.LeftOut;
 import org.arcwright.compose.explain.Clash;
 import org.arcwright.compose.explain.WhyNot;
@@ -65,8 +66,7 @@ class WhyNotCommandTest {
     assertThat(WhyNotFormat.read("out.json", run.out()))
         .isEqualTo(
             new WhyNot.RuledOut(
-                new LeftOut("premortem", "left out by the brief"),
-                "wishes.leave-out",
+                new LeftOut("premortem", Optional.of("wishes.leave-out"), "left out by the brief"),
                 new Clash(List.of(), List.of(), true)));
   }
 

@@ -279,7 +279,9 @@ public final class Composer {
 
   private static List<LeftOut> leftOut(Reduction reduction) {
     return reduction.leftOut().entrySet().stream()
-        .map(entry -> new LeftOut(entry.getKey(), entry.getValue()))
+        .map(
+            entry ->
+                new LeftOut(entry.getKey(), entry.getValue().field(), entry.getValue().reason()))
         .toList();
   }
 }

@@ -16,6 +16,7 @@ import org.arcwright.compose.instance.Instance.Meal;
 import org.arcwright.compose.instance.Instance.Phase;
 import org.arcwright.compose.instance.Instance.Pin;
 import org.arcwright.compose.reduce.Reduction;
+import org.arcwright.compose.reduce.Refusal;
 
 /**
  * A first look at why nothing fits: what can be seen without a search, the plainest first. Each
@@ -56,9 +57,10 @@ final class Diagnosis {
     Set<String> wished = new TreeSet<>(instance.include());
     instance.pins().forEach(pin -> wished.add(pin.id()));
     for (String id : wished) {
-      String reason = reduction.leftOut().get(id);
-      if (reason != null) {
-        reasons.add("%s must appear, but cannot be used: %s.".formatted(words.title(id), reason));
+      Refusal refusal = reduction.leftOut().get(id);
+      if (refusal != null) {
+        reasons.add(
+            "%s must appear, but cannot be used: %s.".formatted(words.title(id), refusal.reason()));
       }
     }
   }
@@ -66,7 +68,7 @@ final class Diagnosis {
   /** If every exercise is left out for one and the same cause, that says it all. */
   private boolean nothingLeft() {
     Set<String> causes = new TreeSet<>();
-    reduction.leftOut().forEach((id, reason) -> causes.add(new LeftOut(id, reason).cause()));
+    reduction.leftOut().values().forEach(refusal -> causes.add(refusal.cause()));
     boolean nothing =
         causes.size() == 1 && reduction.leftOut().size() == reduction.catalog().exercises().size();
     if (nothing) {
@@ -96,11 +98,10 @@ final class Diagnosis {
   private String mostOften(Phase phase) {
     Map<String, Integer> counts = new HashMap<>();
     int all = 0;
-    for (Map.Entry<String, String> entry : reduction.leftOut().entrySet()) {
+    for (Map.Entry<String, Refusal> entry : reduction.leftOut().entrySet()) {
       Optional<Exercise> exercise = reduction.catalog().exercise(entry.getKey());
       if (exercise.filter(e -> takes(phase, e)).isPresent()) {
-        String cause = new LeftOut(entry.getKey(), entry.getValue()).cause();
-        counts.merge(cause, 1, Integer::sum);
+        counts.merge(entry.getValue().cause(), 1, Integer::sum);
         all++;
       }
     }

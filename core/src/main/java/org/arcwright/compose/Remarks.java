@@ -13,6 +13,7 @@ import org.arcwright.catalog.Word;
 import org.arcwright.compose.check.Finding;
 import org.arcwright.compose.instance.Instance.Bounds;
 import org.arcwright.compose.reduce.Reduction;
+import org.arcwright.compose.reduce.Refusal;
 
 /** Says a checker's findings in a facilitator's words. */
 final class Remarks {
@@ -104,10 +105,10 @@ final class Remarks {
   }
 
   private String unknown(Finding.UnknownExercise unknown) {
-    String reason = reduction.leftOut().get(unknown.id());
-    if (reason != null) {
+    Refusal refusal = reduction.leftOut().get(unknown.id());
+    if (refusal != null) {
       return "%s at %s does not go with this brief: %s."
-          .formatted(words.title(unknown.id()), words.time(unknown.at()), reason);
+          .formatted(words.title(unknown.id()), words.time(unknown.at()), refusal.reason());
     }
     return "%s at %s is neither in the catalog nor among the brief's own items%s."
         .formatted(
@@ -233,12 +234,14 @@ final class Remarks {
   private Optional<String> wish(Finding finding) {
     String text = null;
     if (finding instanceof Finding.WishMissing wish) {
-      String reason = reduction.leftOut().get(wish.id());
+      Refusal refusal = reduction.leftOut().get(wish.id());
       text =
           "%s is wished for and missing; put it in%s."
               .formatted(
                   words.title(wish.id()),
-                  reason == null ? "" : ", or mend the brief, for it cannot be used: " + reason);
+                  refusal == null
+                      ? ""
+                      : ", or mend the brief, for it cannot be used: " + refusal.reason());
     } else if (finding instanceof Finding.PinElsewhere pin) {
       text =
           "%s starts at %s; the brief wants it at %s."

@@ -17,7 +17,7 @@ import org.arcwright.format.tree.JsonWriter;
  *   "agenda": {"format": "arcwright-agenda", ...},
  *   "proof": {"best": true, "cost": 695, "bound": 695, "labels": 100626, "milliseconds": 42.5},
  *   "prices": [{"exercise": "dot-voting", "why": "used last time", "points": 500}],
- *   "leftOut": [{"exercise": "premortem", "reason": "left out by the brief"}],
+ *   "leftOut": [{"exercise": "premortem", "field": "wishes.leave-out", "reason": "left out by the brief"}],
  *   "instance": {"format": "arcwright-instance", ...}
  * }
  * }</pre>

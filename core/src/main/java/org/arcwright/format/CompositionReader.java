@@ -36,7 +36,10 @@ final class CompositionReader {
   private static final Keys PRICE =
       Keys.of("exercise: \"dot-voting\"", "why: \"used last time\"", "points: 500");
   private static final Keys LEFT_OUT =
-      Keys.of("exercise: \"premortem\"", "reason: \"left out by the brief\"");
+      Keys.of(
+          "exercise: \"premortem\"",
+          "field: \"wishes.leave-out\"",
+          "reason: \"left out by the brief\"");
 
   /** What kind of answer it is. */
   enum Kind implements Word {
@@ -109,7 +112,8 @@ final class CompositionReader {
   static Optional<LeftOut> leftOut(Node node, Faults faults) {
     Fields fields = Fields.of(node, "exercise left out", LEFT_OUT, faults);
     String exercise = fields.text("exercise");
+    Optional<String> field = fields.optionalText("field");
     String reason = fields.text("reason");
-    return fields.build(() -> new LeftOut(exercise, reason));
+    return fields.build(() -> new LeftOut(exercise, field, reason));
   }
 }

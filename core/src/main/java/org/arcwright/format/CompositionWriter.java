@@ -47,6 +47,10 @@ final class CompositionWriter {
   }
 
   static Node tree(LeftOut leftOut) {
-    return new Branch().put("exercise", leftOut.exercise()).put("reason", leftOut.reason()).end();
+    return new Branch()
+        .put("exercise", leftOut.exercise())
+        .put("field", leftOut.field())
+        .put("reason", leftOut.reason())
+        .end();
   }
 }

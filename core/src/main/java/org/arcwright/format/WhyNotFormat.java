@@ -18,16 +18,15 @@ import org.arcwright.format.tree.Node;
 /**
  * Why an exercise is not in an agenda, in JSON for other programs. {@code answer} says what kind of
  * answer it is, and with it which keys stand there: {@code is-in} has the {@code activity}; {@code
- * ruled-out} has what was {@code leftOut} and why, the brief's {@code field} that does it, and the
- * {@code clash} with having it in; {@code possible} has the best composition {@code with} it;
- * {@code impossible} has the {@code clash}; {@code unknown} has nothing, for the budget ended.
+ * ruled-out} has what was {@code leftOut}, by what in the brief and why, and the {@code clash} with
+ * having it in; {@code possible} has the best composition {@code with} it; {@code impossible} has
+ * the {@code clash}; {@code unknown} has nothing, for the budget ended.
  *
  * <pre>{@code
  * {
  *   "format": "arcwright-why-not", "version": 1,
  *   "answer": "ruled-out",
- *   "leftOut": {"exercise": "premortem", "reason": "left out by the brief"},
- *   "field": "wishes.leave-out",
+ *   "leftOut": {"exercise": "premortem", "field": "wishes.leave-out", "reason": "left out by the brief"},
  *   "clash": {"format": "arcwright-clash", ...}
  * }
  * }</pre>
@@ -42,7 +41,6 @@ public final class WhyNotFormat {
           "answer: \"possible\"",
           "activity",
           "leftOut",
-          "field: \"tools\"",
           "clash",
           "with");
 
@@ -99,10 +97,8 @@ public final class WhyNotFormat {
       case RULED_OUT -> {
         Optional<LeftOut> leftOut =
             fields.required("leftOut").flatMap(n -> CompositionReader.leftOut(n, faults));
-        String field = fields.text("field");
         Optional<Clash> clash = clash(fields, faults);
-        yield fields.build(
-            () -> new WhyNot.RuledOut(leftOut.orElseThrow(), field, clash.orElseThrow()));
+        yield fields.build(() -> new WhyNot.RuledOut(leftOut.orElseThrow(), clash.orElseThrow()));
       }
       case POSSIBLE -> {
         Optional<Composed> with =
@@ -141,7 +137,6 @@ public final class WhyNotFormat {
       branch
           .put("answer", Kind.RULED_OUT.word())
           .put("leftOut", CompositionWriter.tree(ruled.leftOut()))
-          .put("field", ruled.field())
           .put("clash", ClashFormat.tree(ruled.clash()));
     } else if (answer instanceof WhyNot.Possible possible) {
       branch

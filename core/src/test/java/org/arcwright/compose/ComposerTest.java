@@ -11,6 +11,7 @@ import java.time.InstantSource;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.stream.IntStream;
@@ -60,7 +61,8 @@ class ComposerTest {
         brief(90).wishes(new Wishes(Set.of(), Set.of("race"), List.of(), Set.of())).build();
 
     assertThat(composer.compose(without, Budget.USUAL).leftOut())
-        .containsExactly(new LeftOut("race", "left out by the brief"));
+        .containsExactly(
+            new LeftOut("race", Optional.of("wishes.leave-out"), "left out by the brief"));
   }
 
   @Test

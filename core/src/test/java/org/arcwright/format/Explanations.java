@@ -11,7 +11,6 @@ import org.arcwright.brief.Brief;
 import org.arcwright.catalog.Format;
 import org.arcwright.catalog.Kind;
 import org.arcwright.compose.Composition.Composed;
-import org.arcwright.compose.LeftOut;
 import org.arcwright.compose.explain.Clash;
 import org.arcwright.compose.explain.Loosening;
 import org.arcwright.compose.explain.WayOut;
@@ -69,14 +68,12 @@ final class Explanations {
   }
 
   static Arbitrary<WhyNot> whyNots() {
-    Arbitrary<LeftOut> leftOut =
-        Combinators.combine(Samples.texts(20), Samples.texts(40)).as(LeftOut::new);
     Arbitrary<Composed> composed =
         Verdicts.compositions().filter(Composed.class::isInstance).map(Composed.class::cast);
     return Arbitraries.oneOf(
         List.of(
             activities().map(WhyNot.IsIn::new),
-            Combinators.combine(leftOut, Samples.texts(20), clashes()).as(WhyNot.RuledOut::new),
+            Combinators.combine(Verdicts.leftOut(), clashes()).as(WhyNot.RuledOut::new),
             composed.map(WhyNot.Possible::new),
             clashes().map(WhyNot.Impossible::new),
             Arbitraries.just(new WhyNot.Unknown())));

@@ -183,8 +183,8 @@ class SchemaTest {
   private static final String WHY_NOT =
       """
       {"format": "arcwright-why-not", "version": 1, "answer": "ruled-out",
-       "leftOut": {"exercise": "premortem", "reason": "left out by the brief"},
-       "field": "wishes.leave-out", "clash": %s}
+       "leftOut": {"exercise": "premortem", "field": "wishes.leave-out", "reason": "left out by the brief"},
+       "clash": %s}
       """
           .formatted(CLASH.strip());
   private static final String WHY_THIS =
@@ -365,7 +365,7 @@ class SchemaTest {
         "WHY_NOT ~ ruled-out ~ possible",
         "WHY_NOT ~ ruled-out ~ is-in",
         "WHY_NOT ~ ruled-out ~ unthinkable",
-        "WHY_NOT ~ '\"field\": \"wishes.leave-out\", ' ~ ''",
+        "WHY_NOT ~ '\"field\": \"wishes.leave-out\"' ~ '\"field\": 3'",
         "WHY_THIS ~ arcwright-why-this ~ arcwright-agenda",
         "WHY_THIS ~ '\"product\": \"question\"' ~ '\"from\": \"question\"'",
         "WHY_THIS ~ '\"wished\": 3.1' ~ '\"wished\": \"3.1\"'",

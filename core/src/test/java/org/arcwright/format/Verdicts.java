@@ -35,7 +35,7 @@ final class Verdicts {
   private Verdicts() {}
 
   static Arbitrary<Composition> compositions() {
-    Arbitrary<List<LeftOut>> leftOut = leftOut();
+    Arbitrary<List<LeftOut>> leftOut = leftOut().list().ofMaxSize(3);
     Arbitrary<Composition> composed =
         Combinators.combine(Samples.agendas(), proofs(), prices(), leftOut, Samples.instances())
             .as(Composition.Composed::new);
@@ -62,6 +62,8 @@ final class Verdicts {
             .as(OptionRule::new);
     Arbitrary<Options> found =
         leftOut()
+            .list()
+            .ofMaxSize(3)
             .flatMap(
                 leftOut ->
                     Samples.instances()
@@ -122,11 +124,9 @@ final class Verdicts {
                     new TreeSet<>(tools)));
   }
 
-  private static Arbitrary<List<LeftOut>> leftOut() {
-    return Combinators.combine(Samples.texts(20), Samples.texts(40))
-        .as(LeftOut::new)
-        .list()
-        .ofMaxSize(3);
+  static Arbitrary<LeftOut> leftOut() {
+    return Combinators.combine(Samples.texts(20), Samples.texts(20).optional(), Samples.texts(40))
+        .as(LeftOut::new);
   }
 
   static Arbitrary<Proof> proofs() {

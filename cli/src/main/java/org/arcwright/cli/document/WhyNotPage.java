@@ -60,7 +60,7 @@ public final class WhyNotPage {
       text(title + " is in, " + clock().said(in.activity().start()) + ".");
     } else if (answer instanceof WhyNot.RuledOut ruled) {
       text(title + " is ruled out: " + ruled.leftOut().reason() + ".");
-      text(where(ruled.field(), briefName, line));
+      ruled.leftOut().field().ifPresent(field -> text(where(field, briefName, line)));
       lines.addAll(ClashPage.lines(beside(ruled.clash()), width));
     } else if (answer instanceof WhyNot.Possible possible) {
       possible(possible.with());

@@ -7,7 +7,6 @@ import org.arcwright.agenda.Agenda;
 import org.arcwright.agenda.AgendaItem;
 import org.arcwright.brief.Brief;
 import org.arcwright.catalog.Catalog;
-import org.arcwright.catalog.Exercise;
 import org.arcwright.catalog.InvalidValueException;
 import org.arcwright.compose.Budget;
 import org.arcwright.compose.Cancel;
@@ -16,6 +15,7 @@ import org.arcwright.compose.Composition;
 import org.arcwright.compose.Composition.Composed;
 import org.arcwright.compose.Composition.NothingFits;
 import org.arcwright.compose.LeftOut;
+import org.arcwright.compose.reduce.Refusal;
 
 /**
  * Explains a composer's answers. Immutable and without state between calls, so any number of
@@ -94,18 +94,13 @@ public final class Explainer {
     if (in.isPresent()) {
       return new WhyNot.IsIn(in.get());
     }
-    Exercise asked =
-        catalog
-            .exercise(exercise)
-            .orElseThrow(
-                () ->
-                    new InvalidValueException(
-                        "exercise", exercise, "the catalog has none of that name"));
+    if (catalog.exercise(exercise).isEmpty()) {
+      throw new InvalidValueException("exercise", exercise, "the catalog has none of that name");
+    }
     Effort effort = Effort.of(budget, cancel, clock);
     if (brief.wishes().leaveOut().contains(exercise)) {
       return new WhyNot.RuledOut(
-          new LeftOut(exercise, "left out by the brief"),
-          Ruling.LEAVE_OUT,
+          new LeftOut(exercise, Refusal.BY_NAME.field(), Refusal.BY_NAME.reason()),
           new Clash(List.of(), List.of(), true));
     }
     Brief wished = Draft.of(brief).include(exercise).brief();
@@ -120,12 +115,7 @@ public final class Explainer {
     return nothing.leftOut().stream()
         .filter(leftOut -> leftOut.exercise().equals(exercise))
         .findFirst()
-        .<WhyNot>map(
-            leftOut ->
-                new WhyNot.RuledOut(
-                    leftOut,
-                    Ruling.field(leftOut, asked, brief, catalog.goal(brief.goal()).orElseThrow()),
-                    clash))
+        .<WhyNot>map(leftOut -> new WhyNot.RuledOut(leftOut, clash))
         .orElseGet(() -> new WhyNot.Impossible(clash));
   }
 }

@@ -16,12 +16,10 @@ public sealed interface WhyNot {
   /**
    * The brief rules it out.
    *
-   * @param leftOut the reason
-   * @param field what in the brief is to blame, as it is written there, such as {@code tools} or
-   *     {@code wishes.leave-out}
+   * @param leftOut by what in the brief, and the reason
    * @param clash what of the brief clashes with having it in, and the ways out
    */
-  record RuledOut(LeftOut leftOut, String field, Clash clash) implements WhyNot {}
+  record RuledOut(LeftOut leftOut, Clash clash) implements WhyNot {}
 
   /**
    * It could be in.

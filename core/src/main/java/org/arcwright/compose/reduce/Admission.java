@@ -45,46 +45,48 @@ final class Admission {
     return usual;
   }
 
-  /**
-   * Why the exercise is left out, in words that may follow its title and a colon; else null. What
-   * stands before a colon in it is the same for all exercises that are refused for one cause.
-   */
-  @Nullable String refusal(Exercise exercise) {
+  /** Why the exercise is left out, by what comes first in this order; null if it is not. */
+  @Nullable Refusal refusal(Exercise exercise) {
     if (leaveOut.contains(exercise.id())) {
-      return "left out by the brief";
+      return Refusal.BY_NAME;
     }
     if (!kinds.contains(exercise.kind())) {
-      return "of the kind \"" + exercise.kind().word() + "\", for which this goal has no phase";
+      return Refusal.by(
+          "goal",
+          "of the kind \"" + exercise.kind().word() + "\", for which this goal has no phase");
     }
     if (!exercise.people().contains(people)) {
-      return notFor() + "made for " + exercise.people().min() + " to " + exercise.people().max();
+      return notFor("made for " + exercise.people().min() + " to " + exercise.people().max());
     }
     if (!exercise.serves(people)) {
-      return notFor()
-          + "they do not split into groups of "
-          + exercise.breakout().map(Object::toString).orElse("any size");
+      return notFor(
+          "they do not split into groups of "
+              + exercise.breakout().map(Object::toString).orElse("any size"));
     }
     Suitability suitability = exercise.in(mode);
     if (suitability.fit() == 0) {
-      return "not possible " + where(mode);
+      return Refusal.by("mode", "not possible " + where(mode));
     }
     for (String tool : suitability.tools()) {
       if (!tools.contains(tool)) {
-        return "needs what is not at hand: " + word(tool);
+        return Refusal.by("tools", "needs what is not at hand: " + word(tool));
       }
     }
     if (exercise.openness() > openness) {
-      return "too personal for this group: openness "
-          + exercise.openness()
-          + ", at most "
-          + openness
-          + " here";
+      return Refusal.by(
+          "people.openness",
+          "too personal for this group: openness "
+              + exercise.openness()
+              + ", at most "
+              + openness
+              + " here");
     }
     return null;
   }
 
-  private String notFor() {
-    return "not for " + people + (people == 1 ? " person: " : " people: ");
+  private Refusal notFor(String but) {
+    return Refusal.by(
+        "people", "not for " + people + (people == 1 ? " person: " : " people: ") + but);
   }
 
   private String word(String tool) {

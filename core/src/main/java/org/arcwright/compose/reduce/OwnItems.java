@@ -79,8 +79,8 @@ final class OwnItems {
   }
 
   /** The items that are longer than a stretch, each with the reason. */
-  Map<String, String> tooLong() {
-    Map<String, String> tooLong = new TreeMap<>();
+  Map<String, Refusal> tooLong() {
+    Map<String, Refusal> tooLong = new TreeMap<>();
     for (OwnItem item : items.values()) {
       if (minutes(item) > timing.stretch().max()) {
         tooLong.put(item.id(), Reducer.overTheStretch("too long: takes", minutes(item), timing));

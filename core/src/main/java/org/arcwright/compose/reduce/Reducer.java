@@ -36,7 +36,7 @@ public final class Reducer {
   private final Timing timing;
   private final OwnItems own;
   private final Set<String> given;
-  private final TreeMap<String, String> leftOut = new TreeMap<>();
+  private final TreeMap<String, Refusal> leftOut = new TreeMap<>();
 
   private Reducer(Brief brief, Catalog catalog) {
     this.brief = brief;
@@ -140,7 +140,7 @@ public final class Reducer {
       if (read++ % BETWEEN_QUESTIONS == 0 && stop.getAsBoolean()) {
         return false;
       }
-      String refusal = admission.refusal(exercise);
+      Refusal refusal = admission.refusal(exercise);
       if (refusal == null) {
         Lengths lengths =
             Lengths.of(exercise.minutes(people), timing.grid(), timing.stretch().max());
@@ -156,26 +156,30 @@ public final class Reducer {
     return true;
   }
 
-  private @Nullable String tooLong(Lengths lengths) {
+  private @Nullable Refusal tooLong(Lengths lengths) {
     if (lengths.minutes().isEmpty()) {
       return overTheStretch("too long: takes at least", lengths.shortest(), timing);
     }
     if (lengths.shortest() > timing.cap()) {
-      return "too long: takes at least "
-          + lengths.shortest()
-          + " minutes; the workshop has "
-          + timing.cap()
-          + " in all";
+      return Refusal.by(
+          "cap",
+          "too long: takes at least "
+              + lengths.shortest()
+              + " minutes; the workshop has "
+              + timing.cap()
+              + " in all");
     }
     return null;
   }
 
-  static String overTheStretch(String takes, int minutes, Timing timing) {
-    return takes
-        + " "
-        + minutes
-        + " minutes; without a break people work at most "
-        + timing.stretch().max();
+  static Refusal overTheStretch(String takes, int minutes, Timing timing) {
+    return Refusal.by(
+        "rhythm.stretch",
+        takes
+            + " "
+            + minutes
+            + " minutes; without a break people work at most "
+            + timing.stretch().max());
   }
 
   private void dropUnreachable(List<Allowed> allowed) {
@@ -184,7 +188,9 @@ public final class Reducer {
       allowed.removeIf(entry -> missing.containsKey(entry.exercise().id()));
     }
     missing.forEach(
-        (id, product) -> leftOut.put(id, "needs what nothing here leaves: the " + title(product)));
+        (id, product) ->
+            leftOut.put(
+                id, Refusal.by("given", "needs what nothing here leaves: the " + title(product))));
   }
 
   private String title(String product) {

@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Function;
@@ -19,8 +20,7 @@ import org.arcwright.compose.instance.Instance;
  * @param catalog in which the exercises stand
  * @param goal the brief's
  * @param instance the problem to solve
- * @param leftOut why the brief does not allow an exercise or own item, by id, in words that may
- *     follow its title and a colon
+ * @param leftOut why the brief does not allow an exercise or own item, by id
  * @param costParts what an exercise of that id costs by itself, part by part; nothing for an own
  *     item
  * @param complete whether the whole catalog was read; false if the work was stopped before
@@ -30,7 +30,7 @@ public record Reduction(
     Catalog catalog,
     Goal goal,
     Instance instance,
-    SortedMap<String, String> leftOut,
+    SortedMap<String, Refusal> leftOut,
     Function<String, List<CostPart>> costParts,
     boolean complete) {
   /** Copies the map. */
@@ -42,11 +42,11 @@ public record Reduction(
    * The same without some exercises. All else stays as it is, so what fits then fits the whole, at
    * the same cost.
    *
-   * @param others why, by id
+   * @param others why, by id, in words that may follow a title and a colon
    */
   public Reduction without(Map<String, String> others) {
-    NavigableMap<String, String> all = new TreeMap<>(leftOut);
-    others.forEach(all::putIfAbsent);
+    NavigableMap<String, Refusal> all = new TreeMap<>(leftOut);
+    others.forEach((id, why) -> all.putIfAbsent(id, new Refusal(Optional.empty(), why)));
     Instance smaller =
         instance.withCandidates(
             instance.candidates().stream()

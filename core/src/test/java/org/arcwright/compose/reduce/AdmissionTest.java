@@ -6,7 +6,6 @@ import static org.arcwright.compose.reduce.Sample.reduce;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import org.arcwright.brief.Brief;
 import org.arcwright.brief.BriefBuilder;
@@ -119,7 +118,9 @@ class AdmissionTest {
     Brief brief = Brief.builder("Short", ShortArc.GOAL, Mode.REMOTE, 8, minutes(60)).build();
 
     assertThat(Reducer.reduce(brief, catalog, () -> false).leftOut())
-        .containsEntry("odd", "of the kind \"reflection\", for which this goal has no phase");
+        .containsEntry(
+            "odd",
+            Refusal.by("goal", "of the kind \"reflection\", for which this goal has no phase"));
   }
 
   @Test
@@ -138,12 +139,12 @@ class AdmissionTest {
                     .build()));
 
     Reduction reduction = Reducer.reduce(brief(90).build(), withoutFeedback, () -> false);
-    Map<String, String> leftOut = reduction.leftOut();
 
     assertThat(reduction.instance().candidateIds()).containsExactly("chat");
-    assertThat(leftOut).containsEntry("odd", "needs what nothing here leaves: the feedback");
-    assertThat(leftOut).containsEntry("next", "needs what nothing here leaves: the shortlist");
-    assertThat(leftOut).containsEntry("circle", "needs what nothing here leaves: the decision");
+    assertThat(reduction.leftOut())
+        .containsEntry("odd", missing("feedback"))
+        .containsEntry("next", missing("shortlist"))
+        .containsEntry("circle", missing("decision"));
   }
 
   @Test
@@ -151,7 +152,7 @@ class AdmissionTest {
     Catalog withoutIdeas = Sample.only(List.of(odd().needs("idea-pool").build()));
 
     assertThat(Reducer.reduce(brief(90).build(), withoutIdeas, () -> false).leftOut())
-        .containsEntry("odd", "needs what nothing here leaves: the idea pool");
+        .containsEntry("odd", missing("idea pool"));
   }
 
   @Test
@@ -184,6 +185,10 @@ class AdmissionTest {
   }
 
   private static String reason(BriefBuilder brief, Exercise exercise) {
-    return reduce(brief, exercise).leftOut().get("odd");
+    return reduce(brief, exercise).leftOut().get("odd").reason();
+  }
+
+  private static Refusal missing(String product) {
+    return Refusal.by("given", "needs what nothing here leaves: the " + product);
   }
 }

@@ -142,7 +142,10 @@ class OwnItemsTest {
 
     assertThat(reduction.leftOut())
         .containsEntry(
-            "talk", "too long: takes 75 minutes; without a break people work at most 60");
+            "talk",
+            Refusal.by(
+                "rhythm.stretch",
+                "too long: takes 75 minutes; without a break people work at most 60"));
     assertThat(reduction.instance().include()).containsExactly("talk");
     assertThat(reduction.instance().candidateIds()).doesNotContain("talk");
   }

@@ -84,7 +84,9 @@ class ReducerTest {
                       brief(30),
                       SampleExercise.of("long", Kind.DIVERGENT, 50, 50, 50, "idea-pool").build())
                   .leftOut())
-          .containsEntry("long", "too long: takes at least 50 minutes; the workshop has 30 in all");
+          .containsEntry(
+              "long",
+              Refusal.by("cap", "too long: takes at least 50 minutes; the workshop has 30 in all"));
     } finally {
       Locale.setDefault(locale);
       TimeZone.setDefault(zone);

@@ -1,4 +1,4 @@
-package org.arcwright.compose.explain;
+package org.arcwright.compose.reduce;
 
 import static org.arcwright.compose.reduce.Sample.brief;
 import static org.arcwright.compose.reduce.Sample.minutes;
@@ -14,14 +14,10 @@ import org.arcwright.catalog.Goal;
 import org.arcwright.catalog.Kind;
 import org.arcwright.catalog.Mode;
 import org.arcwright.catalog.Phase;
-import org.arcwright.compose.LeftOut;
-import org.arcwright.compose.reduce.Reducer;
-import org.arcwright.compose.reduce.Sample;
-import org.arcwright.compose.reduce.SampleExercise;
 import org.junit.jupiter.api.Test;
 
 /** The line of a brief at which to look when it leaves an exercise out. */
-class RulingTest {
+class RefusalTest {
 
   @Test
   void the_goal_has_no_phase_for_it() {
@@ -109,11 +105,10 @@ class RulingTest {
   }
 
   private static String field(BriefBuilder brief, Catalog catalog) {
-    String reason = Reducer.reduce(brief.build(), catalog, () -> false).leftOut().get("odd");
-    return Ruling.field(
-        new LeftOut("odd", reason),
-        catalog.exercise("odd").orElseThrow(),
-        brief.build(),
-        catalog.goal(Sample.GOAL).orElseThrow());
+    return Reducer.reduce(brief.build(), catalog, () -> false)
+        .leftOut()
+        .get("odd")
+        .field()
+        .orElseThrow();
   }
 }
