@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalInt;
 import org.arcwright.catalog.Kind;
 
 /**
@@ -25,9 +26,6 @@ public record Figures(
     minutesByKind = Collections.unmodifiableMap(copy);
   }
 
-  /** Tenths between the calmest and the liveliest. */
-  private static final int WIDEST = 40;
-
   /**
    * Counts what an agenda shows by itself; its cost is nothing, for only a brief says what counts.
    *
@@ -37,35 +35,19 @@ public record Figures(
    * @param cap the time at hand
    */
   public static Figures of(List<AgendaItem> items, List<Integer> curve, Duration cap) {
-    Map<Kind, Duration> minutes = new EnumMap<>(Kind.class);
-    Duration longest = Duration.ZERO;
-    Duration stretch = Duration.ZERO;
+    FigureCount count = new FigureCount(curve, cap);
     for (AgendaItem item : items) {
       if (item instanceof AgendaItem.Activity activity) {
-        activity.kind().ifPresent(kind -> minutes.merge(kind, item.length(), Duration::plus));
-        stretch = stretch.plus(item.length());
-        longest = longest.compareTo(stretch) < 0 ? stretch : longest;
+        count.exercise(
+            activity.kind(),
+            activity.start(),
+            activity.length(),
+            OptionalInt.of(activity.energy()));
       } else {
-        stretch = Duration.ZERO;
+        count.pause();
       }
     }
-    return new Figures(minutes, energyFit(items, curve, cap), longest, Cost.NONE);
-  }
-
-  private static int energyFit(List<AgendaItem> items, List<Integer> curve, Duration cap) {
-    long off = 0;
-    long minutes = 0;
-    for (AgendaItem item : items) {
-      if (item instanceof AgendaItem.Activity activity && !curve.isEmpty()) {
-        long end = Math.min(item.end().toMinutes(), cap.toMinutes());
-        for (long minute = item.start().toMinutes(); minute < end; minute++) {
-          int target = curve.get((int) (minute * curve.size() / cap.toMinutes()));
-          off += Math.abs(activity.energy() - target);
-          minutes++;
-        }
-      }
-    }
-    return minutes == 0 ? 100 : (int) Math.round(100 - 100.0 * off / (WIDEST * minutes));
+    return count.figures(Cost.NONE);
   }
 
   /**

@@ -95,7 +95,7 @@ class FiguresOfTest {
         .returns(100, Figures::energyFit);
   }
 
-  /** Oracle: the figures that an agenda shows by itself, which are counted by other code. */
+  /** The figures that an agenda shows by itself. */
   @ParameterizedTest
   @ValueSource(ints = {60, 90, 120, 180, 240})
   void agree_with_what_can_be_counted_on_the_page(int cap) {
