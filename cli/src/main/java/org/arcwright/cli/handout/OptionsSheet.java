@@ -107,7 +107,7 @@ public final class OptionsSheet {
     List<String> only =
         workshops.get(number).agenda().activities().stream()
             .filter(activity -> !elsewhere.contains(activity.exercise()))
-            .map(Activity::title)
+            .map(activity -> language.say("quoted", activity.title()))
             .toList();
     return only.isEmpty()
         ? language.say("options.same")
