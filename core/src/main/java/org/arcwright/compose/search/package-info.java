@@ -31,6 +31,9 @@
  *       Wolfe and Crowder 1974).
  * </ol>
  *
+ * <p>Where any agenda will do, as in explanations, {@code AnyAgenda} goes depth first over the same
+ * model, and {@code Finishable} tells from where a day can still be ended.
+ *
  * <p>The cost of an agenda and the tie that tells equal costs apart are one long, see {@code
  * Model}.
  */
