@@ -36,26 +36,21 @@ final class OptionsOption {
 
   /** What is asked for; nothing if one agenda will do. */
   Optional<OptionRule> rule() {
-    if (count.isEmpty() && (share.isPresent() || within.isPresent())) {
-      throw new Refusal(
-          (share.isPresent() ? "--share" : "--within")
-              + " says how options may differ; say with --options how many you want");
+    if (count.isEmpty()) {
+      if (share.isPresent() || within.isPresent()) {
+        throw new Refusal(
+            (share.isPresent() ? "--share" : "--within")
+                + " says how options may differ; say with --options how many you want");
+      }
+      return Optional.empty();
     }
-    count
-        .filter(k -> k < FEWEST || k > OptionRule.MOST)
-        .ifPresent(
-            k -> {
-              throw new Refusal(
-                  "--options is "
-                      + k
-                      + ": a whole number from "
-                      + FEWEST
-                      + " to "
-                      + OptionRule.MOST
-                      + " is right");
-            });
+    int many = count.get();
+    if (many < FEWEST || many > OptionRule.MOST) {
+      String range = FEWEST + " to " + OptionRule.MOST;
+      throw new Refusal("--options is " + many + ": a whole number from " + range + " is right");
+    }
     try {
-      return count.map(k -> new OptionRule(k, share.orElse(SHARE), within.orElse(WITHIN)));
+      return Optional.of(new OptionRule(many, share.orElse(SHARE), within.orElse(WITHIN)));
     } catch (InvalidValueException e) {
       throw new Refusal("--" + e.getMessage(), e);
     }

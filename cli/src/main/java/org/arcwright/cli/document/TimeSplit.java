@@ -49,7 +49,7 @@ final class TimeSplit {
     List<String> shorter = new ArrayList<>();
     for (PhaseTitle phase : largest) {
       int spent = minutes.getOrDefault(phase.name(), 0);
-      String title = language.say("why.phase.title", language.said(Said.PHASE, phase.title()));
+      String title = language.say("why.title", language.said(Said.PHASE, phase.title()));
       if (spent == most) {
         longest.add(title);
       } else {

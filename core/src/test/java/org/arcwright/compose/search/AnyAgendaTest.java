@@ -2,6 +2,8 @@ package org.arcwright.compose.search;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.function.LongFunction;
+import java.util.function.Predicate;
 import java.util.stream.LongStream;
 import org.arcwright.compose.check.Checker;
 import org.arcwright.compose.instance.Instance;
@@ -15,29 +17,17 @@ import org.junit.jupiter.api.Test;
 class AnyAgendaTest {
   @Test
   void fits_tiny_instances_where_enumeration_finds_an_agenda() {
-    SoftAssertions softly = new SoftAssertions();
-    int fits = 0;
-    for (long seed = 0; seed < 3000; seed++) {
-      Instance instance = Instances.tiny(seed);
-      boolean expected = Enumeration.solve(instance).isPresent();
-      fits += expected ? 1 : 0;
-      agrees(softly, seed, instance, expected);
-    }
-    softly.assertAll();
+    int fits = fits(3000, Instances::tiny, instance -> Enumeration.solve(instance).isPresent());
     assertThat(fits).isBetween(500, 2500);
   }
 
   @Test
   void fits_middling_instances_where_the_search_finds_an_agenda() {
-    SoftAssertions softly = new SoftAssertions();
-    int fits = 0;
-    for (long seed = 0; seed < 1000; seed++) {
-      Instance instance = Instances.demanding(seed).freeOfCharge();
-      boolean expected = Search.solve(instance, Limit.NONE).status() != Status.INFEASIBLE;
-      fits += expected ? 1 : 0;
-      agrees(softly, seed, instance, expected);
-    }
-    softly.assertAll();
+    int fits =
+        fits(
+            1000,
+            seed -> Instances.demanding(seed).freeOfCharge(),
+            instance -> Search.solve(instance, Limit.NONE).status() != Status.INFEASIBLE);
     assertThat(fits).isBetween(200, 800);
   }
 
@@ -59,6 +49,20 @@ class AnyAgendaTest {
         AnyAgenda.of(Instances.of(200, 480, 1).freeOfCharge(), Limit.labels(20));
 
     assertThat(found.status()).isEqualTo(Status.STOPPED);
+  }
+
+  /** How many of the first seeds fit; each must as the oracle has it. */
+  private static int fits(int seeds, LongFunction<Instance> instances, Predicate<Instance> oracle) {
+    SoftAssertions softly = new SoftAssertions();
+    int fits = 0;
+    for (long seed = 0; seed < seeds; seed++) {
+      Instance instance = instances.apply(seed);
+      boolean expected = oracle.test(instance);
+      fits += expected ? 1 : 0;
+      agrees(softly, seed, instance, expected);
+    }
+    softly.assertAll();
+    return fits;
   }
 
   private static void agrees(
